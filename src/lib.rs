@@ -1,0 +1,15 @@
+//! The core of Skimwright: what is entered about a turned part, and all that follows from it.
+//!
+//! Plain Rust without a browser: no clock, no storage, no randomness.
+#![forbid(unsafe_code)]
+#![cfg_attr(
+    test,
+    allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::indexing_slicing,
+        reason = "a test may stop at the first surprise"
+    )
+)]
+
+pub mod quantity;

@@ -1,0 +1,3 @@
+//! The page's start.
+
+fn main() {}

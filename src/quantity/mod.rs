@@ -1,0 +1,18 @@
+//! Quantities with their units in the type, how a person types them, and how they are shown.
+//!
+//! Lengths are kept in millimetres, everything else in the unit that a machine shop reads off a dial.
+//! Nothing outside the core does arithmetic on a bare number that has a unit.
+
+mod entry;
+mod read;
+mod read_error;
+#[cfg(test)]
+mod read_tests;
+pub mod show;
+mod units;
+
+pub use entry::{Dimension, Entered, Entry, Number, Term, Typed, Unit};
+pub use read::read;
+pub use read_error::{MOST_CHARACTERS, ReadError, ReadErrorKind};
+pub use show::{Grade, Units};
+pub use units::{Angle, Area, Density, Feed, Length, Mass, RotationalSpeed, Speed, Time, Volume};

@@ -1,0 +1,378 @@
+//! The quantities themselves: one private number each, and only the operations that mean something.
+
+use core::ops::{Add, AddAssign, Div, Mul, Neg, Sub};
+
+/// Declares a quantity over one `f64`, with sums, differences, scaling and the ratio of two.
+macro_rules! quantity {
+    ($(#[$doc:meta])* $name:ident, $make:ident, $read:ident, $unit:literal) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
+        pub struct $name(f64);
+
+        impl $name {
+            /// Nothing of it.
+            pub const ZERO: Self = Self(0.0);
+
+            #[doc = concat!("From a number of ", $unit, ". Meant for finite numbers; see the checked form for outside data.")]
+            #[inline]
+            pub const fn $make(value: f64) -> Self {
+                debug_assert!(value.is_finite(), "a quantity must be finite");
+                Self(value)
+            }
+
+            #[doc = concat!("The number of ", $unit, ".")]
+            #[inline]
+            pub const fn $read(self) -> f64 {
+                self.0
+            }
+
+            /// Whether the number is finite: false only after a fault of our own.
+            #[inline]
+            pub const fn is_finite(self) -> bool {
+                self.0.is_finite()
+            }
+
+            /// The smaller of two.
+            #[inline]
+            #[must_use]
+            pub const fn min(self, other: Self) -> Self {
+                Self(self.0.min(other.0))
+            }
+
+            /// The larger of two.
+            #[inline]
+            #[must_use]
+            pub const fn max(self, other: Self) -> Self {
+                Self(self.0.max(other.0))
+            }
+
+            /// The same size without its sign.
+            #[inline]
+            #[must_use]
+            pub const fn abs(self) -> Self {
+                Self(self.0.abs())
+            }
+        }
+
+        impl Add for $name {
+            type Output = Self;
+            fn add(self, other: Self) -> Self {
+                Self(self.0 + other.0)
+            }
+        }
+
+        impl AddAssign for $name {
+            fn add_assign(&mut self, other: Self) {
+                self.0 += other.0;
+            }
+        }
+
+        impl Sub for $name {
+            type Output = Self;
+            fn sub(self, other: Self) -> Self {
+                Self(self.0 - other.0)
+            }
+        }
+
+        impl Neg for $name {
+            type Output = Self;
+            fn neg(self) -> Self {
+                Self(-self.0)
+            }
+        }
+
+        impl Mul<f64> for $name {
+            type Output = Self;
+            fn mul(self, factor: f64) -> Self {
+                Self(self.0 * factor)
+            }
+        }
+
+        impl Div<f64> for $name {
+            type Output = Self;
+            fn div(self, divisor: f64) -> Self {
+                Self(self.0 / divisor)
+            }
+        }
+
+        impl Div for $name {
+            type Output = f64;
+            fn div(self, other: Self) -> f64 {
+                self.0 / other.0
+            }
+        }
+
+        impl serde::Serialize for $name {
+            #[doc = concat!("As a number of ", $unit, ".")]
+            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                serializer.serialize_f64(self.0)
+            }
+        }
+
+        impl core::iter::Sum for $name {
+            fn sum<I: Iterator<Item = Self>>(items: I) -> Self {
+                items.fold(Self::ZERO, Add::add)
+            }
+        }
+    };
+}
+
+quantity!(
+    /// A length or a diameter, kept in millimetres.
+    Length, mm, to_mm, "millimetres"
+);
+quantity!(
+    /// An area, kept in square millimetres.
+    Area, mm2, to_mm2, "square millimetres"
+);
+quantity!(
+    /// A volume, kept in cubic millimetres.
+    Volume, mm3, to_mm3, "cubic millimetres"
+);
+quantity!(
+    /// A mass, kept in grams.
+    Mass, grams, to_grams, "grams"
+);
+quantity!(
+    /// A density, kept in kilograms per cubic metre.
+    Density, kg_per_m3, to_kg_per_m3, "kilograms per cubic metre"
+);
+quantity!(
+    /// A plane angle, kept in radians.
+    Angle, radians, to_radians, "radians"
+);
+quantity!(
+    /// A duration, kept in seconds.
+    Time, seconds, to_seconds, "seconds"
+);
+quantity!(
+    /// A cutting speed or a travel along the work, kept in metres per minute.
+    Speed, m_per_min, to_m_per_min, "metres per minute"
+);
+quantity!(
+    /// A spindle speed, kept in revolutions per minute.
+    RotationalSpeed, per_min, to_per_min, "revolutions per minute"
+);
+quantity!(
+    /// A feed: travel along the work in one revolution, kept in millimetres per revolution.
+    Feed, mm_per_rev, to_mm_per_rev, "millimetres per revolution"
+);
+
+/// Millimetres in an inch, exact since 1959.
+pub(super) const MM_PER_INCH: f64 = 25.4;
+
+/// Metres in a foot of twelve inches.
+pub(super) const METRES_PER_FOOT: f64 = 0.3048;
+
+/// Seconds in a minute.
+pub(super) const SECONDS_PER_MINUTE: f64 = 60.0;
+
+/// Grams in a pound avoirdupois, exact since 1959.
+const GRAMS_PER_POUND: f64 = 453.592_37;
+
+impl Length {
+    /// From a number of inches.
+    #[inline]
+    pub const fn inch(value: f64) -> Self {
+        Self::mm(value * MM_PER_INCH)
+    }
+
+    /// From a number of micrometres, as tolerance tables print them.
+    #[inline]
+    pub const fn um(value: f64) -> Self {
+        Self::mm(value / 1000.0)
+    }
+
+    /// The number of inches.
+    #[inline]
+    pub const fn to_inch(self) -> f64 {
+        self.0 / MM_PER_INCH
+    }
+
+    /// The number of micrometres.
+    #[inline]
+    pub const fn to_um(self) -> f64 {
+        self.0 * 1000.0
+    }
+}
+
+impl Volume {
+    /// The number of cubic inches.
+    #[inline]
+    pub const fn to_cubic_inches(self) -> f64 {
+        self.0 / (MM_PER_INCH * MM_PER_INCH * MM_PER_INCH)
+    }
+}
+
+impl Mass {
+    /// The number of pounds (avoirdupois).
+    #[inline]
+    pub const fn to_pounds(self) -> f64 {
+        self.0 / GRAMS_PER_POUND
+    }
+}
+
+impl Angle {
+    /// From a number of degrees.
+    #[inline]
+    pub const fn degrees(value: f64) -> Self {
+        Self::radians(value * (core::f64::consts::PI / 180.0))
+    }
+
+    /// The number of degrees.
+    #[inline]
+    pub const fn to_degrees(self) -> f64 {
+        self.0 * (180.0 / core::f64::consts::PI)
+    }
+}
+
+impl Time {
+    /// From a number of minutes.
+    #[inline]
+    pub const fn minutes(value: f64) -> Self {
+        Self::seconds(value * SECONDS_PER_MINUTE)
+    }
+
+    /// The number of minutes.
+    #[inline]
+    pub const fn to_minutes(self) -> f64 {
+        self.0 / SECONDS_PER_MINUTE
+    }
+}
+
+impl Speed {
+    /// From a number of feet per minute.
+    #[inline]
+    pub const fn ft_per_min(value: f64) -> Self {
+        Self::m_per_min(value * METRES_PER_FOOT)
+    }
+
+    /// The number of feet per minute.
+    #[inline]
+    pub const fn to_ft_per_min(self) -> f64 {
+        self.0 / METRES_PER_FOOT
+    }
+}
+
+impl Feed {
+    /// From a number of inches per revolution.
+    #[inline]
+    pub const fn inch_per_rev(value: f64) -> Self {
+        Self::mm_per_rev(value * MM_PER_INCH)
+    }
+
+    /// The number of inches per revolution.
+    #[inline]
+    pub const fn to_inch_per_rev(self) -> f64 {
+        self.0 / MM_PER_INCH
+    }
+}
+
+impl Mul for Length {
+    type Output = Area;
+    fn mul(self, other: Self) -> Area {
+        Area(self.0 * other.0)
+    }
+}
+
+impl Mul<Length> for Area {
+    type Output = Volume;
+    fn mul(self, length: Length) -> Volume {
+        Volume(self.0 * length.0)
+    }
+}
+
+impl Mul<Density> for Volume {
+    type Output = Mass;
+    /// Grams: a cubic millimetre at one kilogram per cubic metre weighs a millionth of a gram.
+    fn mul(self, density: Density) -> Mass {
+        Mass(self.0 * density.0 * 1e-6)
+    }
+}
+
+impl Mul<RotationalSpeed> for Feed {
+    type Output = Speed;
+    /// The travel along the work in metres per minute.
+    fn mul(self, speed: RotationalSpeed) -> Speed {
+        Speed(self.0 * speed.0 / 1000.0)
+    }
+}
+
+impl Div<Speed> for Length {
+    type Output = Time;
+    /// How long a travel takes. The speed must not be zero.
+    fn div(self, speed: Speed) -> Time {
+        Time(self.0 / (speed.0 * 1000.0) * SECONDS_PER_MINUTE)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use uom::si::f64 as si;
+
+    /// Every factor against the general-purpose units library `uom`.
+    #[test]
+    fn factors_agree_with_uom() {
+        use uom::si::{angle, length, mass, mass_density, time, velocity, volume};
+        let same = |ours: f64, theirs: f64| {
+            assert!(
+                (ours - theirs).abs() <= 1e-12 * theirs.abs(),
+                "{ours} against {theirs}"
+            );
+        };
+        same(
+            Length::inch(3.25).to_mm(),
+            si::Length::new::<length::inch>(3.25).get::<length::millimeter>(),
+        );
+        same(
+            Length::um(13.0).to_mm(),
+            si::Length::new::<length::micrometer>(13.0).get::<length::millimeter>(),
+        );
+        same(
+            Length::mm(19.05).to_inch(),
+            si::Length::new::<length::millimeter>(19.05).get::<length::inch>(),
+        );
+        same(
+            Speed::ft_per_min(120.0).to_m_per_min(),
+            si::Velocity::new::<velocity::foot_per_minute>(120.0)
+                .get::<velocity::meter_per_second>()
+                * 60.0,
+        );
+        same(
+            Time::minutes(1.5).to_seconds(),
+            si::Time::new::<time::minute>(1.5).get::<time::second>(),
+        );
+        same(
+            Angle::degrees(60.0).to_radians(),
+            si::Angle::new::<angle::degree>(60.0).get::<angle::radian>(),
+        );
+        same(
+            Feed::inch_per_rev(0.004).to_mm_per_rev(),
+            si::Length::new::<length::inch>(0.004).get::<length::millimeter>(),
+        );
+        // The library's cubic inch is rounded to seven digits, so an inch is cubed.
+        let edge = si::Length::new::<length::inch>(2.0);
+        same(
+            Volume::mm3((edge * edge * edge).get::<volume::cubic_millimeter>()).to_cubic_inches(),
+            8.0,
+        );
+        // The library rounds the pound to seven digits; ours is the exact 453.592 37 g.
+        let pounds = si::Mass::new::<mass::kilogram>(1.0).get::<mass::pound>();
+        assert!((Mass::grams(1000.0).to_pounds() / pounds - 1.0).abs() < 1e-7);
+        let heavy = si::MassDensity::new::<mass_density::kilogram_per_cubic_meter>(7850.0)
+            * si::Volume::new::<volume::cubic_millimeter>(12_345.0);
+        same(
+            (Volume::mm3(12_345.0) * Density::kg_per_m3(7850.0)).to_grams(),
+            heavy.get::<mass::gram>(),
+        );
+    }
+
+    #[test]
+    fn travel_takes_length_over_feed_and_speed() {
+        // 100 mm at 0.1 mm a revolution and 500 revolutions a minute: two minutes.
+        let travel = Feed::mm_per_rev(0.1) * RotationalSpeed::per_min(500.0);
+        let time = Length::mm(100.0) / travel;
+        assert!((time.to_minutes() - 2.0).abs() < 1e-12);
+    }
+}
