@@ -13,3 +13,4 @@
 )]
 
 pub mod quantity;
+pub mod tables;

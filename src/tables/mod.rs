@@ -1,0 +1,87 @@
+//! Published figures: standards and handbooks, one file each, and how far each row has been checked.
+//!
+//! Facts and numbers only; no text or drawing of a standard is reproduced.
+//! A number stands in one table and nowhere else, and a table does no arithmetic beyond its unit.
+
+/// Declares the place of a row in a table whose order never changes.
+macro_rules! row_index {
+    ($(#[$doc:meta])* $name:ident, $row:ty, $table:ident, $code:ident) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        pub struct $name(u8);
+
+        impl $name {
+            /// The row with this number, as a link stores it; `None` past the end of the table.
+            pub fn from_index(index: u8) -> Option<Self> {
+                (usize::from(index) < $table.len()).then_some(Self(index))
+            }
+
+            /// The number of the row, counted from nought. It never changes from one release to the next.
+            pub const fn index(self) -> u8 {
+                self.0
+            }
+
+            /// The row itself.
+            pub fn get(self) -> Option<&'static $row> {
+                $table.get(usize::from(self.0))
+            }
+
+            /// A short text for files, which never changes either.
+            pub fn code(self) -> &'static str {
+                self.get().map_or("", |row| row.$code)
+            }
+
+            /// The row whose [`code`](Self::code) this is, letter for letter; `None` if there is none.
+            pub fn from_code(code: &str) -> Option<Self> {
+                Self::all().find(|size| size.code() == code)
+            }
+
+            /// Every row, in the order of the table.
+            pub fn all() -> impl Iterator<Item = Self> {
+                (0..=u8::MAX).map_while(Self::from_index)
+            }
+        }
+    };
+}
+
+mod centre_drills;
+mod cutting_data;
+mod iso286;
+mod materials;
+mod tapers;
+mod threads;
+
+pub use centre_drills::{CENTRE_DRILLS, CentreDrill, CentreDrillSize, CentreDrillStandard};
+pub use cutting_data::{Condition, SpeedWindow, ToolKind, cutting_speed};
+pub use iso286::{Deviations, ShaftClass, confirmed_deviations, deviations};
+pub use materials::{DENSITIES, DensityRange, MaterialDensity, WorkMaterial};
+pub use tapers::{StandardTaper, TAPERS, TaperSeries, TaperSize};
+pub use threads::{StandardThread, THREADS, ThreadSeries, ThreadSize};
+
+/// How far a figure was checked before it went into a table, best first.
+///
+/// No standard was read in full: a source here is a printed or published copy, a handbook or a maker's list.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Confirmed {
+    /// Two sources, apart from each other, print the same.
+    TwoSources,
+    /// One source prints it, or a rule of the standard gives it.
+    OneSource,
+    /// Written from memory of the standard or of common practice; nothing printed was seen.
+    Memory,
+}
+
+impl Confirmed {
+    /// The weaker of two marks: that of a figure which rests on both.
+    ///
+    /// # Example
+    /// ```
+    /// use skimwright::tables::Confirmed;
+    /// assert_eq!(Confirmed::TwoSources.weaker(Confirmed::Memory), Confirmed::Memory);
+    /// ```
+    #[must_use]
+    pub fn weaker(self, other: Self) -> Self {
+        self.max(other)
+    }
+}
