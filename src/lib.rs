@@ -12,5 +12,12 @@
     )
 )]
 
+pub mod cutting;
+pub mod demo;
+pub mod job;
+pub mod part;
+pub mod plan;
 pub mod quantity;
+pub mod rework;
 pub mod tables;
+pub mod working;

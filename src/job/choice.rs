@@ -1,0 +1,101 @@
+//! Choices from a short list, each with a stable code for files and a stable number for links.
+
+use core::fmt;
+
+use serde::{Deserialize, Serialize};
+
+use crate::tables::{CentreDrillSize, ShaftClass, TaperSize, ThreadSize, ToolKind, WorkMaterial};
+
+/// What the bottom of a plain hole is like.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum BoreBottom {
+    /// The 118° point of a twist drill.
+    DrillPoint,
+    /// Flat.
+    Flat,
+}
+
+/// How the offcut is taken off.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum CutOffMethod {
+    /// A thin abrasive disc in a hand grinder.
+    HandDisc,
+    /// An abrasive wheel in a stand.
+    ChopWheel,
+    /// A hacksaw or a band saw.
+    Saw,
+    /// A parting tool in the lathe.
+    PartingTool,
+}
+
+/// Whether the centre is made before or after the end is faced.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum CentreOrder {
+    /// The depth is dialled from the finished face.
+    AfterFacing,
+    /// The facing stock is still on, and the depth is dialled from the rough face.
+    BeforeFacing,
+}
+
+impl BoreBottom {
+    /// Every one, in the order that links count them by: append only.
+    pub const ALL: [Self; 2] = [Self::DrillPoint, Self::Flat];
+}
+
+impl CutOffMethod {
+    /// Every one, in the order that links count them by: append only.
+    pub const ALL: [Self; 4] = [
+        Self::HandDisc,
+        Self::ChopWheel,
+        Self::Saw,
+        Self::PartingTool,
+    ];
+}
+
+impl CentreOrder {
+    /// Every one, in the order that links count them by: append only.
+    pub const ALL: [Self; 2] = [Self::AfterFacing, Self::BeforeFacing];
+}
+
+/// Reads and writes a choice as its code.
+macro_rules! as_code {
+    ($($name:ident, $words:literal;)*) => {$(
+        impl Serialize for $name {
+            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                serializer.serialize_str(self.code())
+            }
+        }
+
+        impl<'de> Deserialize<'de> for $name {
+            fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+                let code = String::deserialize(deserializer)?;
+                Self::from_code(&code).ok_or_else(|| {
+                    serde::de::Error::custom(Unknown { what: $words, code: &code })
+                })
+            }
+        }
+    )*};
+}
+as_code! {
+    TaperSize, "standard taper";
+    ThreadSize, "thread";
+    CentreDrillSize, "centre drill";
+    ShaftClass, "tolerance class";
+    ToolKind, "tool";
+    WorkMaterial, "material";
+}
+
+struct Unknown<'a> {
+    what: &'static str,
+    code: &'a str,
+}
+
+impl fmt::Display for Unknown<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let short: String = self.code.chars().take(40).collect();
+        write!(f, "no {} is called '{short}'", self.what)
+    }
+}

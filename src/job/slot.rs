@@ -1,0 +1,150 @@
+//! Finding the typed number behind a field, without knowing what it measures.
+
+use super::{Bore, BoreField, Field, Job, Section, SectionField, Tolerance};
+use crate::quantity::{Entered, Entry, Typed};
+
+/// A place in the job that holds a typed number, or may.
+trait Slot {
+    fn entry(&self) -> Option<&Entry>;
+    /// Puts an entry in, or takes it out; false when the place cannot hold that.
+    fn put(&mut self, entry: Option<Entry>) -> bool;
+}
+
+impl<Q: Typed> Slot for Entered<Q> {
+    fn entry(&self) -> Option<&Entry> {
+        Some(Entered::entry(self))
+    }
+
+    fn put(&mut self, entry: Option<Entry>) -> bool {
+        let Some(entered) = entry.and_then(Self::new) else {
+            return false;
+        };
+        *self = entered;
+        true
+    }
+}
+
+impl<Q: Typed> Slot for Option<Entered<Q>> {
+    fn entry(&self) -> Option<&Entry> {
+        self.as_ref().map(Entered::entry)
+    }
+
+    fn put(&mut self, entry: Option<Entry>) -> bool {
+        let Some(entry) = entry else {
+            *self = None;
+            return true;
+        };
+        let Some(entered) = Entered::new(entry) else {
+            return false;
+        };
+        *self = Some(entered);
+        true
+    }
+}
+
+/// The one list of which field stands where, once for reading and once for changing.
+macro_rules! slot {
+    ($job:ident, $field:ident, $get:ident $(, $mutable:tt)?) => {{
+        let (part, wanted, shop) = (
+            & $($mutable)? $job.part,
+            & $($mutable)? $job.wanted,
+            & $($mutable)? $job.shop,
+        );
+        Some(match $field {
+            Field::HeadDiameter => & $($mutable)? part.head_diameter,
+            Field::HeadLength => & $($mutable)? part.head_length,
+            Field::Runout => & $($mutable)? part.runout,
+            Field::Section(index, field) => {
+                match (part.sections.$get(usize::from(index))?, field) {
+                    (Section::Cylinder { diameter, .. }, SectionField::Diameter) => diameter,
+                    (Section::Cylinder { length, .. }, SectionField::Length) => length,
+                    (
+                        Section::Taper { shoulder_diameter, .. },
+                        SectionField::ShoulderDiameter,
+                    ) => shoulder_diameter,
+                    (Section::Taper { end_diameter, .. }, SectionField::EndDiameter) => {
+                        end_diameter
+                    }
+                    (Section::Taper { length, .. }, SectionField::Length) => length,
+                    (Section::StandardTaper { length, .. }, SectionField::Length) => length,
+                    (Section::StandardTaper { past_gauge, .. }, SectionField::PastGauge) => {
+                        past_gauge
+                    }
+                    _ => return None,
+                }
+            }
+            Field::Bore(index, field) => match (part.bores.$get(usize::from(index))?, field) {
+                (Bore::Drilled { diameter, .. }, BoreField::Diameter) => diameter,
+                (Bore::Drilled { depth, .. }, BoreField::Depth) => depth,
+                (Bore::Tapped { thread_depth, .. }, BoreField::ThreadDepth) => thread_depth,
+                (Bore::Tapped { drill_depth, .. }, BoreField::DrillDepth) => drill_depth,
+                _ => return None,
+            },
+            Field::WantedDiameter => & $($mutable)? wanted.diameter,
+            Field::UpperDeviation => match & $($mutable)? wanted.tolerance {
+                Tolerance::Limits { upper, .. } => upper,
+                Tolerance::Class(_) => return None,
+            },
+            Field::LowerDeviation => match & $($mutable)? wanted.tolerance {
+                Tolerance::Limits { lower, .. } => lower,
+                Tolerance::Class(_) => return None,
+            },
+            Field::WantedLength => & $($mutable)? wanted.length,
+            Field::ShoulderRadius => & $($mutable)? wanted.shoulder_radius,
+            Field::EndChamfer => & $($mutable)? wanted.end_chamfer,
+            Field::Countersink => & $($mutable)? wanted.countersink,
+            Field::ReceiverDepth => & $($mutable)? wanted.receiver_depth,
+            Field::LeastGrip => & $($mutable)? wanted.least_grip,
+            Field::Kerf => & $($mutable)? shop.kerf,
+            Field::FacingStock => & $($mutable)? shop.facing_stock,
+            Field::RoughInfeed => & $($mutable)? shop.rough_infeed,
+            Field::LastCut => & $($mutable)? shop.last_cut,
+            Field::PolishingStock => & $($mutable)? shop.polishing_stock,
+            Field::CuttingSpeed => & $($mutable)? shop.cutting_speed,
+            Field::RoughFeed => & $($mutable)? shop.rough_feed,
+            Field::FinishFeed => & $($mutable)? shop.finish_feed,
+            Field::TopSpeed => & $($mutable)? shop.top_speed,
+            Field::Approach => & $($mutable)? shop.approach,
+            Field::SetTime => & $($mutable)? shop.set_time,
+            Field::ReturnTime => & $($mutable)? shop.return_time,
+            Field::MeasureTime => & $($mutable)? shop.measure_time,
+            Field::PolishTime => & $($mutable)? shop.polish_time,
+            Field::Title
+            | Field::Material
+            | Field::Sections
+            | Field::Bores
+            | Field::Tolerance
+            | Field::Tool
+            | Field::CutOffMethod
+            | Field::CentreOrder => return None,
+        })
+    }};
+}
+
+fn slot(job: &Job, field: Field) -> Option<&dyn Slot> {
+    slot!(job, field, get)
+}
+
+fn slot_mut(job: &mut Job, field: Field) -> Option<&mut dyn Slot> {
+    slot!(job, field, get_mut, mut)
+}
+
+impl Job {
+    /// The typed number of a field; `None` when it is empty, absent in this job, or no number.
+    pub fn entry(&self, field: Field) -> Option<&Entry> {
+        slot(self, field)?.entry()
+    }
+
+    /// Whether this job has a place for a number under this field, filled or not.
+    pub fn has(&self, field: Field) -> bool {
+        slot(self, field).is_some()
+    }
+
+    /// Puts a typed number into a field, or empties it.
+    ///
+    /// Returns false, and changes nothing, when the field is absent in this job, measures something else, or
+    /// may not be empty.
+    pub fn set_entry(&mut self, field: Field, entry: Option<Entry>) -> bool {
+        slot_mut(self, field).is_some_and(|slot| slot.put(entry))
+    }
+}

@@ -1,0 +1,124 @@
+//! The job's typed numbers, each within its bounds or absent.
+
+use super::finding::{Code, Finding};
+use crate::job::{Bore, BoreField, Field, Job, Section, SectionField};
+use crate::quantity::{Entry, Feed, Length, RotationalSpeed, Speed, Time, Typed};
+
+/// A view of a job that gives only numbers that can be computed with.
+pub(crate) struct Checked<'a> {
+    job: &'a Job,
+}
+
+impl<'a> Checked<'a> {
+    pub(crate) const fn new(job: &'a Job) -> Self {
+        Self { job }
+    }
+
+    /// A number within its bounds.
+    fn value<Q: Typed>(&self, field: Field) -> Option<Q> {
+        let bounds = field.bounds()?;
+        let value = self.job.entry(field)?.base_value();
+        let sound = bounds.dimension == Q::DIMENSION && within(value, bounds.least, bounds.most);
+        sound.then(|| Q::from_base(value))
+    }
+
+    pub(crate) fn length(&self, field: Field) -> Option<Length> {
+        self.value(field)
+    }
+
+    pub(crate) fn speed(&self, field: Field) -> Option<Speed> {
+        self.value(field)
+    }
+
+    pub(crate) fn feed(&self, field: Field) -> Option<Feed> {
+        self.value(field)
+    }
+
+    pub(crate) fn time(&self, field: Field) -> Option<Time> {
+        self.value(field)
+    }
+
+    pub(crate) fn rotation(&self, field: Field) -> Option<RotationalSpeed> {
+        self.value(field)
+    }
+
+    /// A finding for every number outside its bounds.
+    pub(crate) fn out_of_bounds(&self) -> Vec<Finding> {
+        let wrong = |field: Field| {
+            let bounds = field.bounds()?;
+            let entry = self.job.entry(field)?;
+            let outside = !within(entry.base_value(), bounds.least, bounds.most);
+            outside.then(|| Finding::at(field, Code::OutOfBounds))
+        };
+        number_fields(self.job)
+            .into_iter()
+            .filter_map(wrong)
+            .collect()
+    }
+}
+
+/// Whether a value keeps to its bounds, forgiving what conversion between inch and mm rounds.
+fn within(value: f64, least: f64, most: f64) -> bool {
+    const ROUNDING: f64 = 1e-9;
+    least - ROUNDING <= value && value <= most + ROUNDING
+}
+
+/// Whether a typed number may stand in a field: the page asks before it takes it.
+pub fn is_in_bounds(field: Field, entry: &Entry) -> bool {
+    field.bounds().is_some_and(|bounds| {
+        bounds.dimension == entry.dimension()
+            && within(entry.base_value(), bounds.least, bounds.most)
+    })
+}
+
+/// Every field of numbers that this job has a place for, in the order of the page.
+pub fn number_fields(job: &Job) -> Vec<Field> {
+    let mut fields = vec![Field::HeadDiameter, Field::HeadLength, Field::Runout];
+    for (index, section) in (0..=u8::MAX).zip(&job.part.sections) {
+        let names: &[SectionField] = match section {
+            Section::Cylinder { .. } => &[SectionField::Diameter, SectionField::Length],
+            Section::Taper { .. } => &[
+                SectionField::ShoulderDiameter,
+                SectionField::EndDiameter,
+                SectionField::Length,
+            ],
+            Section::StandardTaper { .. } => &[SectionField::PastGauge, SectionField::Length],
+        };
+        fields.extend(names.iter().map(|name| Field::Section(index, *name)));
+    }
+    for (index, bore) in (0..=u8::MAX).zip(&job.part.bores) {
+        let names: &[BoreField] = match bore {
+            Bore::Drilled { .. } => &[BoreField::Diameter, BoreField::Depth],
+            Bore::Tapped { .. } => &[BoreField::ThreadDepth, BoreField::DrillDepth],
+            Bore::CentreHole { .. } => &[],
+        };
+        fields.extend(names.iter().map(|name| Field::Bore(index, *name)));
+    }
+    fields.extend([
+        Field::WantedDiameter,
+        Field::UpperDeviation,
+        Field::LowerDeviation,
+        Field::WantedLength,
+        Field::ShoulderRadius,
+        Field::EndChamfer,
+        Field::Countersink,
+        Field::ReceiverDepth,
+        Field::LeastGrip,
+        Field::Kerf,
+        Field::FacingStock,
+        Field::RoughInfeed,
+        Field::LastCut,
+        Field::PolishingStock,
+        Field::CuttingSpeed,
+        Field::RoughFeed,
+        Field::FinishFeed,
+        Field::TopSpeed,
+        Field::Approach,
+        Field::SetTime,
+        Field::ReturnTime,
+        Field::MeasureTime,
+        Field::PolishTime,
+    ]);
+    fields.retain(|field| job.has(*field));
+    fields
+}

@@ -1,0 +1,195 @@
+//! What the plan says of a job beyond single numbers: its form, its lengths, its threads, its shoulder, its end.
+
+use super::Checked;
+use super::finding::{Code, Finding};
+use crate::cutting::is_hard;
+use crate::job::{Bore, BoreField, CentreOrder, CutOffMethod, Field, Job, Section, SectionField};
+use crate::part::{BoreShape, Received, SAME, TaperEnds};
+use crate::quantity::Length;
+use crate::rework::{CutKind, CutOff, WantedShank};
+use crate::tables::WorkMaterial;
+
+/// What is wrong with the form of a job, beyond single numbers.
+pub(super) fn form_findings(job: &Job) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    if job.title.chars().count() > Job::MOST_TITLE_CHARACTERS {
+        findings.push(Finding::at(Field::Title, Code::TitleTooLong));
+    }
+    if job.part.sections.is_empty() {
+        findings.push(Finding::at(Field::Sections, Code::NoSection));
+    }
+    if job.part.sections.len() > Job::MOST_SECTIONS {
+        findings.push(Finding::at(Field::Sections, Code::TooMany));
+    }
+    if job.part.bores.len() > Job::MOST_BORES {
+        findings.push(Finding::at(Field::Bores, Code::TooMany));
+    }
+    findings
+}
+
+/// A thread cannot be deeper than the hole that it is cut in.
+pub(super) fn thread_depth_findings(job: &Job, checked: &Checked) -> Vec<Finding> {
+    let deeper = |(index, bore): (u8, &Bore)| {
+        let depth = |name| checked.length(Field::Bore(index, name));
+        let Bore::Tapped { .. } = bore else {
+            return None;
+        };
+        let by = depth(BoreField::ThreadDepth)? - depth(BoreField::DrillDepth)?;
+        let field = Field::Bore(index, BoreField::DrillDepth);
+        (by.to_mm() > SAME).then(|| Finding::at(field, Code::ThreadBelowHole { by }))
+    };
+    (0..=u8::MAX)
+        .zip(&job.part.bores)
+        .filter_map(deeper)
+        .collect()
+}
+
+/// A standard taper told to be longer than its cone has no end; seen before the part is put together.
+pub(super) fn taper_findings(job: &Job, checked: &Checked) -> Vec<Finding> {
+    (0..=u8::MAX)
+        .zip(&job.part.sections)
+        .filter_map(|(index, section)| {
+            let Section::StandardTaper { taper, length, .. } = section else {
+                return None;
+            };
+            let field = |name| Field::Section(index, name);
+            let ends = TaperEnds::of_section(index, *taper, length.as_ref(), checked)?;
+            if ends.length <= Length::ZERO {
+                let past_gauge = field(SectionField::PastGauge);
+                return Some(Finding::at(past_gauge, Code::OutOfBounds));
+            }
+            (ends.to_diameter <= Length::ZERO)
+                .then(|| Finding::at(field(SectionField::Length), Code::TaperComesToAPoint))
+        })
+        .collect()
+}
+
+/// What happens to a shank that is too short for a cut, or has its length already.
+pub(super) fn length_findings(
+    cut: &CutOff,
+    checked: &Checked,
+    received: &Received,
+) -> Vec<Finding> {
+    let Some(wanted) = checked.length(Field::WantedLength) else {
+        return Vec::new();
+    };
+    let at = |code| Finding::at(Field::WantedLength, code);
+    let short_by = wanted - received.shank_length;
+    let finding = match cut.kind {
+        CutKind::AsItIs if short_by.to_mm() > SAME => Some(at(Code::ShankTooShort {
+            short_by,
+            longest: received.shank_length,
+        })),
+        CutKind::AsItIs => Some(at(Code::LengthAlready)),
+        CutKind::FaceOnly => Some(at(Code::FacedBack { by: cut.facing })),
+        CutKind::CutAndFace => None,
+    };
+    finding.into_iter().collect()
+}
+
+/// Steel harder than the saw only spoils it.
+pub(super) fn saw_finding(job: &Job, cut: &CutOff) -> Option<Finding> {
+    let sawn = cut.kind == CutKind::CutAndFace && job.shop.cut_off_method == CutOffMethod::Saw;
+    // Quenched and tempered alloy steel just below 45 HRC is slow, but it can be sawn.
+    let hard = is_hard(job.part.material) && job.part.material != WorkMaterial::AlloySteelHard;
+    (sawn && hard).then(|| Finding::at(Field::CutOffMethod, Code::SawCannotCut))
+}
+
+/// What the cut does to threads in the end.
+pub(super) fn thread_findings(received: &Received, cut: &CutOff) -> Vec<Finding> {
+    if cut.kind == CutKind::AsItIs {
+        return Vec::new();
+    }
+    let cut_thread = |bore: &BoreShape| {
+        let length = cut.shank_finished.value - bore.thread_end?;
+        let code = if length.to_mm() <= SAME {
+            Code::ThreadCutAway
+        } else {
+            Code::ThreadLeft { length }
+        };
+        let field = Field::Bore(bore.index, BoreField::Thread);
+        Some(Finding::at(field, code))
+    };
+    received.bores.iter().filter_map(cut_thread).collect()
+}
+
+/// What is wrong with the fillet at the shoulder and the chamfer at the end.
+pub(super) fn shoulder_findings(
+    checked: &Checked,
+    received: &Received,
+    shank: &WantedShank,
+) -> Vec<Finding> {
+    let (Some(fillet), Some(chamfer)) = (
+        checked.length(Field::ShoulderRadius),
+        checked.length(Field::EndChamfer),
+    ) else {
+        return Vec::new();
+    };
+    let too_long = (fillet + chamfer).to_mm() >= shank.length.to_mm() - SAME;
+    let end = |code| Some(Finding::at(Field::EndChamfer, code));
+    let end = if too_long || chamfer * 2.0 >= shank.diameter {
+        end(Code::NoStraightShank)
+    } else if chamfer.to_mm() <= SAME {
+        end(Code::SharpEnd)
+    } else {
+        None
+    };
+    let shoulder = fillet_finding(received, shank, fillet);
+    shoulder.into_iter().chain(end).collect()
+}
+
+fn fillet_finding(received: &Received, shank: &WantedShank, fillet: Length) -> Option<Finding> {
+    /// A step no higher than a broken edge holds nothing: common practice, no source.
+    const NO_STEP: Length = Length::mm(0.05);
+    let at = |code| Some(Finding::at(Field::ShoulderRadius, code));
+    let head = received.head.radius_at(Length::ZERO);
+    let shoulder = head - shank.diameter / 2.0;
+    // The fillet is cut from the shank as received: it cannot be higher than the metal there.
+    let stock = received.outer.radius_at(Length::ZERO) - received.runout / 2.0;
+    let metal = stock - shank.diameter / 2.0;
+    if shoulder < NO_STEP {
+        Some(Finding::at(Field::HeadDiameter, Code::NoShoulder))
+    } else if fillet.to_mm() > shoulder.to_mm() + SAME {
+        at(Code::FilletTooLarge { largest: shoulder })
+    } else if fillet.to_mm() <= SAME {
+        at(Code::SharpShoulder)
+    } else if metal.to_mm() > SAME && fillet.to_mm() > metal.to_mm() + SAME {
+        at(Code::FilletInPart { largest: metal })
+    } else {
+        None
+    }
+}
+
+/// Whether the end is too hard to centre with high-speed steel, by nature or from a hot cut.
+///
+/// # Source
+/// Over 45 HRC wants carbide or a ground centre: common practice, no source. A dry abrasive cut hardens steel that
+/// can be hardened, some tenths of a millimetre deep: from memory.
+pub(super) fn end_is_hard(job: &Job, cut: &CutOff) -> bool {
+    use WorkMaterial as M;
+    /// Facing stock that takes off what a hot cut hardens.
+    const FACED_CLEAN: Length = Length::mm(0.5);
+    let hot = matches!(
+        job.shop.cut_off_method,
+        CutOffMethod::HandDisc | CutOffMethod::ChopWheel
+    );
+    let skin_stays = job.shop.centre_order == CentreOrder::BeforeFacing || cut.facing < FACED_CLEAN;
+    match job.part.material {
+        M::HardenedSteel | M::HighSpeedSteelHard => true,
+        // A cut lays the soft core open; the end as received has its case.
+        M::CaseHardenedSteel => cut.kind != CutKind::CutAndFace,
+        M::MediumCarbonSteel
+        | M::AlloySteelTempered
+        | M::AlloySteelHard
+        | M::ToolSteelAnnealed
+        | M::StainlessMartensitic => hot && skin_stays && cut.kind == CutKind::CutAndFace,
+        M::LowCarbonSteel
+        | M::StainlessAustenitic
+        | M::GreyIron
+        | M::DuctileIron
+        | M::AluminiumAlloy
+        | M::Brass
+        | M::Bronze
+        | M::TitaniumAlloy => false,
+    }
+}

@@ -1,0 +1,237 @@
+//! All that follows from a job.
+//!
+//! [`plan`] is total: whatever is entered, it returns what can be computed and says in findings what cannot.
+
+mod checked;
+mod finding;
+mod judge;
+mod usual;
+
+use serde::Serialize;
+
+pub(crate) use checked::Checked;
+pub use checked::{is_in_bounds, number_fields};
+pub use finding::{Code, Finding, Level};
+pub use usual::usual_value;
+
+use crate::cutting::passes::{PassQuestion, stock_off};
+use crate::cutting::time::{PassTimes, cycle_time};
+use crate::cutting::{CycleTime, StockOff, usual_kerf};
+use crate::job::{Field, Job};
+use crate::part::{Pick, Profile, Received};
+use crate::quantity::Length;
+use crate::rework::centre::{CentreQuestion, plan_centre};
+use crate::rework::finished::{Nominal, metal_budget, size_limits};
+use crate::rework::{
+    Centre, CleanUp, CutOff, MetalBudget, SizeLimits, Wall, WantedShank, clean_up, cut_off, grip,
+    wall,
+};
+use crate::working::Figure;
+
+/// All that follows from a job. What could not be computed is `None`, and a finding says why.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+pub struct Plan {
+    /// Where to cut, what falls off, how long the shank is then.
+    pub cut_off: Option<CutOff>,
+    /// What the receiver can grip.
+    pub grip: Option<Figure<Length>>,
+    /// What is turned off, pass by pass.
+    pub stock_off: Option<StockOff>,
+    /// How deep to go for the countersink.
+    pub centre: Option<Centre>,
+    /// How long the turning takes.
+    pub time: Option<CycleTime>,
+    /// The size limits of the finished diameter.
+    pub limits: Option<SizeLimits>,
+    /// The most that could be had of the stock.
+    pub clean_up: Option<CleanUp>,
+    /// The wall round each hole.
+    pub walls: Vec<Wall>,
+    /// Where the metal goes.
+    pub metal: Option<MetalBudget>,
+    /// What there is to say, worst first; never empty.
+    pub findings: Vec<Finding>,
+    /// The outlines, for the drawing.
+    #[serde(skip)]
+    pub shape: Shape,
+}
+
+/// The outlines of the part before and after.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Shape {
+    /// The part as received.
+    pub received: Option<Received>,
+    /// The shank wanted.
+    pub shank: Option<WantedShank>,
+    /// What will be left of the shank: the wanted outline where there is metal for it.
+    pub finished: Option<Profile>,
+    /// The holes of the finished shank, the new centre included.
+    pub finished_holes: Option<Profile>,
+}
+
+/// Computes all that follows from a job. Pure and total: it never panics and shows no number that is not finite.
+///
+/// # Example
+/// ```
+/// use skimwright::{job::Job, plan::plan};
+/// let plan = plan(&Job::default());
+/// // A 20 mm shank of 80 mm that becomes 50 mm, faced by 1 mm: the mark is 29 mm from the free end.
+/// let mark = plan.cut_off.unwrap().from_free_end.value;
+/// assert!((mark.to_mm() - 29.0).abs() < 1e-9);
+/// ```
+pub fn plan(job: &Job) -> Plan {
+    let checked = Checked::new(job);
+    let mut plan = Plan {
+        findings: checked.out_of_bounds(),
+        ..Plan::default()
+    };
+    plan.findings.extend(judge::form_findings(job));
+    plan.findings.extend(judge::taper_findings(job, &checked));
+    plan.findings
+        .extend(judge::thread_depth_findings(job, &checked));
+    match size_limits(job, &checked) {
+        Ok(limits) => plan.limits = limits,
+        Err(finding) => plan.findings.push(finding),
+    }
+    if lists_fit(job)
+        && let Some(received) = Received::from_job(job, &checked)
+    {
+        plan_part(job, &checked, received, &mut plan);
+    }
+    plan.findings.dedup();
+    // Stable, so that findings of one level stay in the order of the work.
+    plan.findings
+        .sort_by_key(|finding| core::cmp::Reverse(finding.level));
+    if plan.findings.is_empty() {
+        plan.findings.push(Finding {
+            level: Level::Clear,
+            field: Field::WantedDiameter,
+            code: Code::AllClear,
+        });
+    }
+    plan
+}
+
+fn lists_fit(job: &Job) -> bool {
+    (1..=Job::MOST_SECTIONS).contains(&job.part.sections.len())
+        && job.part.bores.len() <= Job::MOST_BORES
+}
+
+fn plan_part(job: &Job, checked: &Checked, received: Received, plan: &mut Plan) {
+    let kerf = match job.shop.kerf {
+        Some(_) => checked.length(Field::Kerf),
+        None => Some(usual_kerf(job.shop.cut_off_method)),
+    };
+    let density = job.part.material.density();
+    plan.cut_off = kerf.and_then(|kerf| cut_off::cut_off(&received, checked, kerf, density));
+    let shank = wanted_shank(checked, plan.limits);
+    if let Some(cut) = &plan.cut_off {
+        plan.findings
+            .extend(judge::length_findings(cut, checked, &received));
+        plan.findings.extend(judge::saw_finding(job, cut));
+        plan.findings.extend(judge::thread_findings(&received, cut));
+    }
+    if let Some(shank) = &shank {
+        plan.findings
+            .extend(judge::shoulder_findings(checked, &received, shank));
+    }
+    if let (Some(shank), Some(cut)) = (&shank, &plan.cut_off) {
+        let figure = grip::grip(checked, cut, shank);
+        plan.findings
+            .extend(grip::findings(checked, figure.value, cut, shank));
+        plan.grip = Some(figure);
+    }
+    if let (Some(shank), Some(limits)) = (&shank, plan.limits) {
+        plan_turning(job, checked, &received, shank, limits, plan);
+    }
+    plan_end(job, checked, &received, shank.as_ref(), plan);
+    plan.shape.shank = shank;
+    plan.shape.received = Some(received);
+}
+
+/// The shank wanted; `None` while a number of it is missing.
+fn wanted_shank(checked: &Checked, limits: Option<SizeLimits>) -> Option<WantedShank> {
+    Some(WantedShank::new(
+        limits?.aim,
+        checked.length(Field::WantedLength)?,
+        checked.length(Field::ShoulderRadius)?,
+        checked.length(Field::EndChamfer)?,
+    ))
+}
+
+fn plan_turning(
+    job: &Job,
+    checked: &Checked,
+    received: &Received,
+    shank: &WantedShank,
+    limits: SizeLimits,
+    plan: &mut Plan,
+) {
+    plan.clean_up = clean_up::clean_up(received, shank, limits);
+    let polishing = checked.length(Field::PolishingStock).unwrap_or_default();
+    let clean = plan.clean_up.as_ref();
+    let nominal = Nominal { job, checked };
+    plan.findings
+        .extend(clean.and_then(|found| clean_up::finding(found, limits, polishing, &nominal)));
+    plan.walls = wall::walls(received, shank, limits);
+    let offset = received.runout / 2.0;
+    plan.findings
+        .extend(wall::findings(&plan.walls, limits, offset, &nominal));
+    let question = PassQuestion {
+        job,
+        checked,
+        received,
+        shank,
+        limits,
+    };
+    let (stock_off, findings) = stock_off(&question);
+    plan.findings.extend(findings);
+    plan.time = stock_off
+        .as_ref()
+        .zip(PassTimes::read(checked))
+        .map(|(stock, times)| cycle_time(&stock.passes, &times));
+    plan.stock_off = stock_off;
+}
+
+/// The centre in the end, and where all the metal goes.
+fn plan_end(
+    job: &Job,
+    checked: &Checked,
+    received: &Received,
+    shank: Option<&WantedShank>,
+    plan: &mut Plan,
+) {
+    let (Some(cut), Some(shank)) = (&plan.cut_off, shank) else {
+        return;
+    };
+    let face = cut.shank_finished.value;
+    let mut outline = Profile::default();
+    if let Some(mouth) = checked.length(Field::Countersink) {
+        let question = CentreQuestion {
+            received,
+            shank,
+            face,
+            mouth,
+            facing: cut.facing,
+            order: job.shop.centre_order,
+        };
+        let (centre, made, findings) = plan_centre(&question);
+        plan.centre = centre;
+        outline = made;
+        plan.findings.extend(findings);
+        if plan.centre.is_some() && judge::end_is_hard(job, cut) {
+            plan.findings
+                .push(Finding::at(Field::Countersink, Code::HardEnd));
+        }
+    }
+    let stock = received.outer.between(Length::ZERO, face);
+    let finished = shank.outer.merge(&stock, Pick::Smaller);
+    plan.metal = Some(metal_budget(received, cut, &finished, &outline));
+    plan.shape.finished_holes = Some(
+        received
+            .inner()
+            .between(received.head.start(), face)
+            .merge(&outline, Pick::Larger),
+    );
+    plan.shape.finished = Some(finished);
+}

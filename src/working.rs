@@ -1,0 +1,259 @@
+//! A result that can show its working: the value, the formula, the numbers in it, its source and its range.
+//!
+//! A formula is kept in the symbols of its source. The same symbols name the inputs, so that the line with
+//! numbers is made from the line with symbols and cannot drift away from it.
+
+use serde::Serialize;
+
+use crate::job::Field;
+use crate::quantity::{
+    Angle, Density, Feed, Grade, Length, Mass, RotationalSpeed, Speed, Time, Volume,
+};
+use crate::tables::Confirmed;
+
+/// A value with its working.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Figure<Q> {
+    /// The value; the likely one where it is an estimate.
+    pub value: Q,
+    /// Lowest and highest to expect; `None` where the value is exact but for what was measured.
+    pub range: Option<Range<Q>>,
+    /// How it came about.
+    pub working: Working,
+}
+
+/// Lowest and highest to expect of an estimate.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Range<Q> {
+    /// The lowest.
+    pub low: Q,
+    /// The highest.
+    pub high: Q,
+}
+
+/// How a value came about.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Working {
+    /// The symbol of the result.
+    pub symbol: &'static str,
+    /// What stands right of the equals sign, in symbols.
+    pub formula: &'static str,
+    /// What its parts are in turn, each a line in symbols.
+    pub parts: &'static [&'static str],
+    /// What each symbol is and was.
+    pub inputs: Vec<Input>,
+    /// Where the formula comes from.
+    pub source: Source,
+}
+
+/// One symbol of a formula.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Input {
+    /// The symbol.
+    pub symbol: &'static str,
+    /// What it stands for.
+    pub meaning: Meaning,
+    /// Its value here.
+    pub value: Value,
+}
+
+/// A number of any kind that a formula takes or a table shows.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(tag = "kind", content = "value", rename_all = "kebab-case")]
+#[expect(missing_docs, reason = "each name is the quantity itself")]
+pub enum Value {
+    #[serde(serialize_with = "without_grade")]
+    Length(Grade, Length),
+    Angle(Angle),
+    Time(Time),
+    Speed(Speed),
+    Feed(Feed),
+    Rotation(RotationalSpeed),
+    Mass(Mass),
+    Volume(Volume),
+    Density(Density),
+    Ratio(f64),
+    Count(u32),
+}
+
+impl Value {
+    /// A length that is marked or sawn.
+    pub const fn length(length: Length) -> Self {
+        Self::Length(Grade::Length, length)
+    }
+
+    /// A diameter or infeed that is measured or dialled.
+    pub const fn size(length: Length) -> Self {
+        Self::Length(Grade::Size, length)
+    }
+}
+
+/// Writes a length as a bare number, like every other quantity: how it is shown is the page's concern.
+#[expect(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "the form that serde calls a variant's function with"
+)]
+fn without_grade<S: serde::Serializer>(
+    _: &Grade,
+    length: &Length,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    length.serialize(serializer)
+}
+
+/// What a symbol stands for: an entered field, or something found on the way.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Meaning {
+    /// An entered figure; the page leads back to its field.
+    Field(Field),
+    /// The shank as received, shoulder to free end.
+    ShankReceived,
+    /// Where the cut is marked, from the shoulder.
+    CutFromShoulder,
+    /// The shank after cutting and facing.
+    ShankFinished,
+    /// Facing stock really taken, which is all the rest where there is no room for a cut.
+    FacingTaken,
+    /// The largest diameter that the first pass meets, runout counted.
+    LargestDiameter,
+    /// The diameter aimed at, the middle of the tolerance.
+    AimedDiameter,
+    /// What is to be turned off the diameter, the polishing stock left on.
+    ToTurn,
+    /// The diameter of the hole at the finished face.
+    BoreAtFace,
+    /// The diameter of the hole where the cone runs out into it, further down.
+    BoreAtCone,
+    /// Pilot diameter of the centre drill.
+    PilotDiameter,
+    /// Pilot length of the centre drill.
+    PilotLength,
+    /// Half the included angle of the centre, 30°.
+    HalfAngle,
+    /// Depth of the cone.
+    ConeDepth,
+    /// Facing stock still on when the centre is drilled.
+    FacingStillOn,
+    /// Volume of the offcut.
+    OffcutVolume,
+    /// Density of the material.
+    MaterialDensity,
+    /// Number of passes with a cut.
+    PassCount,
+    /// Sum of the cutting times.
+    CuttingTime,
+    /// Sum of the times for setting, returning and measuring.
+    HandlingTime,
+    /// Time for polishing.
+    PolishingTime,
+    /// The larger of the fillet that stands out of the receiver and nothing.
+    FilletStandOff,
+    /// Infeed of a roughing pass, on radius.
+    RoughInfeedEach,
+    /// Smallest diameter of the stock where the finished shank will be.
+    SmallestStock,
+    /// The spindle speed used.
+    SpindleSpeed,
+    /// The diameter that sets the speed.
+    EngagedDiameter,
+    /// The largest permitted size.
+    UpperLimit,
+    /// The smallest permitted size.
+    LowerLimit,
+    /// The least wall found.
+    LeastWall,
+    /// The major diameter of the hole where the wall is least.
+    BoreDiameter,
+    /// The diameter over the wall.
+    OuterDiameter,
+    /// Half the runout: how far the axis may be off.
+    AxisOffset,
+}
+
+/// Where a formula, a figure or a default comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+pub enum Source {
+    /// Plain geometry or arithmetic; nothing to look up.
+    Geometry,
+    /// A rule of the trade that no standard gives.
+    CommonPractice,
+    /// A standard or a handbook, by title, and how far its figures were confirmed.
+    Published {
+        /// Title, number, table.
+        title: &'static str,
+        /// How far the figures were confirmed.
+        confirmed: Confirmed,
+    },
+}
+
+impl Working {
+    /// The formula with a number in the place of each symbol that is an input.
+    pub fn with_numbers(&self, mut show: impl FnMut(Value) -> String) -> String {
+        let mut line = String::with_capacity(self.formula.len() * 2);
+        let mut word = String::new();
+        // A space behind the end closes the last word.
+        for character in self.formula.chars().chain([' ']) {
+            if character.is_alphanumeric() || is_subscript(character) {
+                word.push(character);
+                continue;
+            }
+            match self.inputs.iter().find(|input| input.symbol == word) {
+                Some(input) => line.push_str(&show(input.value)),
+                None => line.push_str(&word),
+            }
+            word.clear();
+            line.push(character);
+        }
+        line.truncate(line.trim_end().len());
+        line
+    }
+}
+
+/// Whether a character belongs to a symbol as its subscript.
+const fn is_subscript(character: char) -> bool {
+    matches!(character, '₀'..='₉' | 'ₐ'..='ₜ' | '_')
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_take_the_place_of_whole_symbols_only() {
+        let working = Working {
+            symbol: "x",
+            formula: "S − L₁ − (k + f)/tan α",
+            parts: &[],
+            inputs: vec![
+                Input {
+                    symbol: "S",
+                    meaning: Meaning::ShankReceived,
+                    value: Value::Count(80),
+                },
+                Input {
+                    symbol: "L₁",
+                    meaning: Meaning::ShankFinished,
+                    value: Value::Count(60),
+                },
+                Input {
+                    symbol: "k",
+                    meaning: Meaning::Field(Field::Kerf),
+                    value: Value::Count(2),
+                },
+                Input {
+                    symbol: "α",
+                    meaning: Meaning::HalfAngle,
+                    value: Value::Count(30),
+                },
+            ],
+            source: Source::Geometry,
+        };
+        let line = working.with_numbers(|value| match value {
+            Value::Count(count) => count.to_string(),
+            _ => String::new(),
+        });
+        assert_eq!(line, "80 − 60 − (2 + f)/tan 30");
+    }
+}
