@@ -15,6 +15,7 @@
 pub mod cutting;
 pub mod demo;
 pub mod job;
+pub mod link;
 pub mod part;
 pub mod plan;
 pub mod quantity;

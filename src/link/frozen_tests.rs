@@ -1,0 +1,123 @@
+//! Every number that a link stores for a choice or a unit, written down once more: one that moved would open
+//! other people's links as other jobs. A new entry goes to the end, here too.
+
+use super::choice::Numbered;
+use super::tests::body;
+use crate::job::{BoreBottom, CentreOrder, CutOffMethod, Field, Job};
+use crate::quantity::{Entry, Number, Term, Unit};
+use crate::tables::{CentreDrillSize, ShaftClass, TaperSize, ThreadSize, ToolKind, WorkMaterial};
+
+/// The choices of one kind are these, by their codes, numbered from 0.
+#[track_caller]
+fn frozen<T: Numbered + serde::Serialize>(codes: &str) {
+    let mut next = 0;
+    for code in codes.split(", ") {
+        let choice = T::from_number(next);
+        let found = choice.map(|choice| serde_json::to_value(choice).unwrap());
+        assert_eq!(found, Some(code.into()), "number {next}");
+        assert_eq!(choice.and_then(T::to_number), Some(next), "{code}");
+        next += 1;
+    }
+    assert!(
+        T::from_number(next).is_none(),
+        "number {next} is not written down here"
+    );
+}
+
+#[test]
+fn choices_keep_their_numbers() {
+    frozen::<BoreBottom>("drill-point, flat");
+    frozen::<CutOffMethod>("hand-disc, chop-wheel, saw, parting-tool");
+    frozen::<CentreOrder>("after-facing, before-facing");
+    frozen::<ShaftClass>("h5, h6, h7, h8, h9, g6, k6");
+    frozen::<ToolKind>("high-speed-steel, brazed-carbide, indexable-carbide, cubic-boron-nitride");
+    frozen::<WorkMaterial>(
+        "low-carbon-steel, medium-carbon-steel, alloy-steel-tempered, alloy-steel-hard, tool-steel-annealed, \
+         hardened-steel, case-hardened-steel, high-speed-steel-hard, stainless-martensitic, \
+         stainless-austenitic, grey-iron, ductile-iron, aluminium-alloy, brass, bronze, titanium-alloy",
+    );
+}
+
+#[test]
+fn tapers_keep_their_numbers() {
+    frozen::<TaperSize>(
+        "morse-0, morse-1, morse-2, morse-3, morse-4, morse-4.5, morse-5, morse-6, morse-7, brown-sharpe-1, \
+         brown-sharpe-2, brown-sharpe-3, brown-sharpe-4, brown-sharpe-5, brown-sharpe-6, brown-sharpe-7, \
+         brown-sharpe-8, brown-sharpe-9, brown-sharpe-10, brown-sharpe-11, brown-sharpe-12, brown-sharpe-13, \
+         brown-sharpe-14, brown-sharpe-15, brown-sharpe-16, jarno-2, jarno-3, jarno-4, jarno-5, jarno-6, \
+         jarno-7, jarno-8, jarno-9, jarno-10, jarno-11, jarno-12, jarno-13, jarno-14, jarno-15, jarno-16, \
+         jarno-17, jarno-18, jarno-19, jarno-20",
+    );
+}
+
+#[test]
+fn threads_keep_their_numbers() {
+    frozen::<ThreadSize>(
+        "M3, M3.5, M4, M4.5, M5, M6, M7, M8, M9, M10, M11, M12, M14, M16, M18, M20, M22, M24, M27, M30, M33, \
+         M36, M39, M42, M3x0.35, M4x0.5, M5x0.5, M6x0.75, M8x0.75, M8x1, M10x0.75, M10x1, M10x1.25, M12x1, \
+         M12x1.25, M12x1.5, M14x1, M14x1.25, M14x1.5, M15x1, M16x1, M16x1.5, M17x1, M18x1, M18x1.5, M18x2, \
+         M20x1, M20x1.5, M20x2, M22x1, M22x1.5, M22x2, M24x1, M24x1.5, M24x2, M25x1.5, M27x1.5, M27x2, M30x1, \
+         M30x1.5, M30x2, M33x1.5, M33x2, M35x1.5, M36x1.5, M36x2, M36x3, M39x1.5, M39x2, M39x3, M40x1.5, \
+         M42x1.5, M42x2, M42x3, #10-24 UNC, #12-24 UNC, 1/4-20 UNC, 5/16-18 UNC, 3/8-16 UNC, 7/16-14 UNC, \
+         1/2-13 UNC, 9/16-12 UNC, 5/8-11 UNC, 3/4-10 UNC, 7/8-9 UNC, 1-8 UNC, 1-1/8-7 UNC, 1-1/4-7 UNC, \
+         1-3/8-6 UNC, 1-1/2-6 UNC, 7/16-20 UNF, 1/4-20 BSW, 5/16-18 BSW, 3/8-16 BSW, 7/16-14 BSW, 1/2-12 BSW, \
+         9/16-12 BSW, 5/8-11 BSW, 11/16-11 BSW, 3/4-10 BSW, 7/8-9 BSW, 1-8 BSW",
+    );
+}
+
+#[test]
+fn centre_drills_keep_their_numbers() {
+    frozen::<CentreDrillSize>(
+        "A0.5, A0.63, A0.8, A1, A1.25, A1.6, A2, A2.5, A3.15, A4, A5, A6.3, A8, A10, asme-00, asme-0, asme-1, \
+         asme-2, asme-3, asme-4, asme-5, asme-6, asme-7, asme-8, asme-10",
+    );
+}
+
+/// A unit is three bits of a number's tag, counted within what the field measures.
+#[test]
+fn units_keep_their_numbers() {
+    use Unit::{
+        Centimetre, FootPerMinute, Inch, InchPerRevolution, Metre, MetrePerMinute, Micrometre,
+        Millimetre, MillimetrePerRevolution, Minute, RevolutionPerMinute, Second, Thou,
+    };
+    let lists: [(Field, &[Unit]); 5] = [
+        (
+            Field::WantedLength,
+            &[Millimetre, Inch, Thou, Micrometre, Centimetre, Metre],
+        ),
+        (Field::CuttingSpeed, &[MetrePerMinute, FootPerMinute]),
+        (
+            Field::RoughFeed,
+            &[MillimetrePerRevolution, InchPerRevolution],
+        ),
+        (Field::SetTime, &[Second, Minute]),
+        (Field::TopSpeed, &[RevolutionPerMinute]),
+    ];
+    let mut seen = 0;
+    for (field, units) in lists {
+        let with = |unit: Unit| {
+            // 73 with two decimals: a byte of its own behind the tag.
+            let number = Number::Decimal {
+                digits: 73,
+                decimals: 2,
+            };
+            let term = Term {
+                negative: false,
+                number,
+                unit,
+            };
+            let mut job = Job::default();
+            assert!(job.set_entry(field, Entry::from_terms(vec![term])));
+            body(&job)
+        };
+        let first = with(units[0]);
+        let place = first.windows(2).position(|pair| pair == [2, 73]).unwrap();
+        for (number, unit) in (0_u8..).zip(units) {
+            let mut wanted = first.clone();
+            wanted[place] = number << 4 | 2;
+            assert_eq!(with(*unit), wanted, "{unit:?}");
+            seen += 1;
+        }
+    }
+    assert_eq!(seen, Unit::ALL.len());
+}

@@ -1,0 +1,69 @@
+//! Laws of the link and of the JSON form, for jobs of every kind.
+#![cfg(not(target_arch = "wasm32"))]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    reason = "a test may stop at the first surprise"
+)]
+
+#[path = "support/jobs.rs"]
+mod jobs;
+
+use proptest::collection::vec;
+use proptest::prelude::*;
+use skimwright::job::Job;
+use skimwright::link::{MOST_CHARACTERS, decode, encode};
+use skimwright::plan::plan;
+
+proptest! {
+    #[test]
+    fn a_link_opens_to_the_same_job(job in jobs::any_job()) {
+        let link = encode(&job).unwrap();
+        prop_assert!(link.len() <= MOST_CHARACTERS);
+        prop_assert!(link.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-' || b == b'_'));
+        prop_assert_eq!(decode(&link), Ok(job));
+    }
+
+    #[test]
+    fn a_workshop_job_has_a_short_link(job in jobs::job(jobs::Numbers::Usual)) {
+        // A letter of the title takes up to four bytes; the rest are a section or a hole of about ten characters.
+        let most = job.title.len() * 4 / 3 + (job.part.sections.len() + job.part.bores.len()) * 16 + 160;
+        let link = encode(&job).unwrap();
+        prop_assert!(link.len() <= most, "{} > {}", link.len(), most);
+    }
+
+    #[test]
+    fn json_reads_back_to_the_same_job(job in jobs::any_job()) {
+        let text = serde_json::to_string(&job).unwrap();
+        let back: Job = serde_json::from_str(&text).unwrap();
+        prop_assert_eq!(back, job);
+    }
+
+    #[test]
+    fn any_text_is_read_without_a_panic(text in "\\PC{0,200}", code in "[a-zA-Z0-9_-]{0,300}") {
+        let _ = decode(&text);
+        let _ = decode(&format!("a{code}"));
+        prop_assert!(decode(&code).is_err());
+    }
+
+    #[test]
+    fn a_mutated_link_never_opens(
+        job in jobs::any_job(),
+        changes in vec((any::<prop::sample::Index>(), "[a-zA-Z0-9_-]"), 1..4),
+    ) {
+        let link = encode(&job).unwrap();
+        let mut wrong = link.clone();
+        for (place, letter) in changes {
+            let place = place.index(wrong.len());
+            wrong.replace_range(place..=place, &letter);
+        }
+        prop_assert_eq!(decode(&wrong).is_ok(), wrong == link);
+    }
+
+    #[test]
+    fn whatever_a_link_holds_has_a_plan(job in jobs::any_job()) {
+        let opened = decode(&encode(&job).unwrap()).unwrap();
+        prop_assert!(!plan(&opened).findings.is_empty());
+    }
+}
