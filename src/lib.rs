@@ -15,6 +15,8 @@
 pub mod cutting;
 pub mod demo;
 pub mod job;
+#[cfg(feature = "json")]
+pub mod json;
 pub mod link;
 pub mod part;
 pub mod plan;
