@@ -22,5 +22,6 @@ pub mod part;
 pub mod plan;
 pub mod quantity;
 pub mod rework;
+pub mod sheet;
 pub mod tables;
 pub mod working;

@@ -1,0 +1,275 @@
+//! What must hold for every drawing, whatever the job.
+
+use super::*;
+use crate::demo::demo_jobs;
+use crate::job::{Bore, BoreBottom, Section};
+use crate::plan::plan;
+use crate::quantity::{Entered, Unit};
+use crate::sheet::{Area, Kind, Measure, Point, Role};
+use crate::tables::{CentreDrillSize, TaperSize, ThreadSize};
+use proptest::prelude::*;
+
+const STAGES: [Stage; 3] = [Stage::Received, Stage::Wanted, Stage::Plan];
+
+fn canvas(width: f64) -> Canvas {
+    Canvas {
+        width,
+        ..Canvas::default()
+    }
+}
+
+/// Nothing overlaps, nothing stands outside, everything is finite.
+#[track_caller]
+fn check(job: &Job, width: f64, units: Units) {
+    let plan = plan(job);
+    for stage in STAGES {
+        let sheet = drawing(job, &plan, stage, canvas(width), units);
+        let target = canvas(width).checked().target;
+        // Sums of rows round by less than this.
+        let rounding = 1e-6;
+        let within = |value: f64, most: f64| -rounding <= value && value <= most + rounding;
+        let paper = |point: &Point| within(point.x, sheet.width) && within(point.y, sheet.height);
+        for shape in &sheet.shapes {
+            let points = shape.geometry.points();
+            assert!(points.iter().all(paper), "{stage:?}: {shape:?}");
+        }
+        for mark in &sheet.dimensions {
+            let Area {
+                x,
+                y,
+                width,
+                height,
+            } = mark.hit;
+            assert!(width >= target - 1e-6 && height >= target - 1e-6);
+            assert!(paper(&Point::new(x, y)) && paper(&Point::new(x + width, y + height)));
+            let ends = mark.lines.iter().flat_map(|(a, b)| [a, b]);
+            assert!(
+                ends.chain(mark.arrows.iter().flatten()).all(paper),
+                "{stage:?}: {mark:?}"
+            );
+            assert!(
+                x <= mark.text_at.x && mark.text_at.x <= x + width,
+                "{mark:?}"
+            );
+            assert!(!mark.text.is_empty());
+        }
+        for (index, mark) in sheet.dimensions.iter().enumerate() {
+            for other in &sheet.dimensions[index + 1..] {
+                assert!(
+                    !mark.hit.overlaps(&other.hit),
+                    "{stage:?}: {mark:?} {other:?}"
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn the_examples_have_room_on_every_canvas() {
+    for job in demo_jobs().into_iter().chain([Job::default()]) {
+        for width in [240.0, 328.0, 640.0, 1200.0] {
+            for units in [Units::Metric, Units::InchDecimal, Units::InchFraction] {
+                check(&job, width, units);
+            }
+        }
+    }
+}
+
+#[test]
+fn both_directions_have_one_scale() {
+    // Default: head ⌀40 × 30, shank ⌀20 × 80, finished ⌀16 × 50.
+    let job = Job::default();
+    let sheet = drawing(&job, &plan(&job), Stage::Plan, canvas(640.0), Units::Metric);
+    let outline = sheet
+        .shapes
+        .iter()
+        .find(|shape| shape.role == Role::ThinOutline)
+        .unwrap()
+        .geometry
+        .points();
+    let reach = |pick: fn(&Point) -> f64| {
+        let values: Vec<f64> = outline.iter().map(pick).collect();
+        values.iter().copied().fold(f64::MIN, f64::max)
+            - values.iter().copied().fold(f64::MAX, f64::min)
+    };
+    assert!((reach(|point| point.x) - 110.0 * sheet.scale).abs() < 1e-9);
+    assert!((reach(|point| point.y) - 20.0 * sheet.scale).abs() < 1e-9);
+    let mark = |measure| {
+        let found = sheet.dimensions.iter().find(|mark| mark.measure == measure);
+        found.unwrap()
+    };
+    let finished = mark(Measure::ShankFinished);
+    let tips: Vec<f64> = finished.arrows.iter().map(|arrow| arrow[0].x).collect();
+    assert!((tips[1] - tips[0] - 50.0 * sheet.scale).abs() < 1e-9);
+    assert_eq!(mark(Measure::CutFromFreeEnd).text, "29.00\u{a0}mm");
+}
+
+#[test]
+fn what_was_typed_stands_on_the_drawing() {
+    let [arbor, ..] = demo_jobs();
+    let plan = plan(&arbor);
+    let texts = |stage, units| -> Vec<String> {
+        drawing(&arbor, &plan, stage, canvas(640.0), units)
+            .dimensions
+            .into_iter()
+            .map(|mark| mark.text.replace('\u{a0}', " "))
+            .collect()
+    };
+    let received = texts(Stage::Received, Units::Metric);
+    for wanted in ["⌀50 mm", "71.5 mm", "M12", "38 mm", "(106.50 mm)"] {
+        assert!(
+            received.iter().any(|text| text == wanted),
+            "{wanted}: {received:?}"
+        );
+    }
+    let wanted = texts(Stage::Wanted, Units::Metric);
+    for text in ["⌀25 mm", "R1.2 mm", "1 mm × 45°", "⌀15 mm"] {
+        assert!(
+            wanted.iter().any(|found| found == text),
+            "{text}: {wanted:?}"
+        );
+    }
+    assert!(texts(Stage::Wanted, Units::InchDecimal).contains(&"⌀0.98425 in".to_owned()));
+}
+
+#[test]
+fn a_thread_is_thin_at_its_major_diameter_and_hatched_to_its_crests() {
+    let [arbor, ..] = demo_jobs();
+    let plan = plan(&arbor);
+    let sheet = drawing(&arbor, &plan, Stage::Received, canvas(640.0), Units::Metric);
+    let of = |role| sheet.shapes.iter().filter(move |shape| shape.role == role);
+    let axis = of(Role::Axis).next().unwrap().geometry.points()[0].y;
+    let major = of(Role::ThreadThin).next().unwrap().geometry.points()[0].y;
+    assert!((major - axis - 6.0 * sheet.scale).abs() < 1e-9);
+    // M12 has its crests at 10.106: hatching between there and 12 reaches into the thread.
+    let thread = of(Role::ThreadThin).next().unwrap().geometry.points();
+    let reaches = of(Role::SectionHatch).any(|shape| {
+        let inside =
+            |point: &Point| thread[0].x < point.x && point.x < thread[1].x && point.y < major - 0.1;
+        shape.geometry.points().iter().any(inside)
+    });
+    assert!(reaches);
+}
+
+#[test]
+fn a_plan_with_gaps_is_drawn_as_far_as_it_goes() {
+    let mut job = Job::default();
+    job.wanted.length = Entered::plain(0, 0, Unit::Millimetre);
+    let sheet = drawing(
+        &job,
+        &plan(&job),
+        Stage::Received,
+        Canvas::default(),
+        Units::Metric,
+    );
+    assert!(
+        sheet
+            .shapes
+            .iter()
+            .any(|shape| shape.role == Role::SectionHatch)
+    );
+    assert!(
+        sheet
+            .shapes
+            .iter()
+            .all(|shape| shape.role != Role::ThickOutline)
+    );
+    assert_eq!(sheet.dimensions.len(), 5);
+    job.part.sections.clear();
+    let empty = drawing(
+        &job,
+        &plan(&job),
+        Stage::Plan,
+        Canvas::default(),
+        Units::Metric,
+    );
+    assert!(empty.shapes.is_empty() && empty.dimensions.is_empty());
+    let odd = Canvas {
+        width: f64::NAN,
+        text_height: f64::INFINITY,
+        target: -1.0,
+    };
+    let job = Job::default();
+    let sheet = drawing(&job, &plan(&job), Stage::Wanted, odd, Units::Metric);
+    assert!(
+        sheet.height.is_finite()
+            && sheet
+                .dimensions
+                .iter()
+                .any(|mark| mark.kind == Kind::Leader)
+    );
+}
+
+fn length(least: u32, most: u32) -> impl Strategy<Value = Entered<Length>> {
+    (least..=most).prop_map(|hundredths| Entered::plain(hundredths, 2, Unit::Millimetre))
+}
+
+fn section() -> impl Strategy<Value = Section> {
+    let diameter = || length(50, 20_000);
+    prop_oneof![
+        (diameter(), length(1, 300_000))
+            .prop_map(|(diameter, length)| Section::Cylinder { diameter, length }),
+        (diameter(), diameter(), length(1, 30_000)).prop_map(
+            |(shoulder_diameter, end_diameter, length)| Section::Taper {
+                shoulder_diameter,
+                end_diameter,
+                length
+            }
+        ),
+        (0..20_u8, length(0, 500)).prop_map(|(taper, past_gauge)| Section::StandardTaper {
+            taper: TaperSize::from_index(taper).unwrap(),
+            past_gauge,
+            length: None,
+        }),
+    ]
+}
+
+fn bore() -> impl Strategy<Value = Bore> {
+    prop_oneof![
+        (length(20, 30_000), length(10, 300_000), any::<bool>()).prop_map(
+            |(diameter, depth, flat)| Bore::Drilled {
+                diameter,
+                depth,
+                bottom: BoreBottom::ALL[usize::from(flat)],
+            }
+        ),
+        (0..20_u8, length(10, 9000), length(10, 9000)).prop_map(
+            |(thread, thread_depth, drill_depth)| Bore::Tapped {
+                thread: ThreadSize::from_index(thread).unwrap(),
+                thread_depth,
+                drill_depth,
+            }
+        ),
+        (0..10_u8).prop_map(|drill| Bore::CentreHole {
+            centre_drill: CentreDrillSize::from_index(drill).unwrap(),
+        }),
+    ]
+}
+
+prop_compose! {
+    fn job()(
+        head in (length(50, 200_000), length(0, 50_000)),
+        sections in proptest::collection::vec(section(), 1..=12),
+        bores in proptest::collection::vec(bore(), 0..=6),
+        wanted in (length(50, 20_000), length(50, 300_000), length(0, 5000), length(0, 5000)),
+        countersink in proptest::option::of(length(20, 6000)),
+        facing in length(0, 5000),
+    ) -> Job {
+        let mut job = Job::default();
+        (job.part.head_diameter, job.part.head_length) = head;
+        job.part.sections = sections;
+        job.part.bores = bores;
+        let made = &mut job.wanted;
+        (made.diameter, made.length, made.shoulder_radius, made.end_chamfer) = wanted;
+        job.wanted.countersink = countersink;
+        job.shop.facing_stock = facing;
+        job
+    }
+}
+
+proptest! {
+    #[test]
+    fn any_part_has_room(job in job(), width in 240.0..900.0_f64, inch in any::<bool>()) {
+        check(&job, width, if inch { Units::InchDecimal } else { Units::Metric });
+    }
+}
