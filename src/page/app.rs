@@ -1,0 +1,96 @@
+//! The whole page.
+
+use yew::prelude::*;
+
+use super::banner::banners;
+use super::figures::five_figures;
+use super::findings::{Findings, finding_summary};
+use super::header::{header, stage_bar};
+use super::hooks::address::{address, use_address, use_links_opened};
+use super::hooks::look::use_look;
+use super::hooks::storage::{
+    put_aside, stored_address, stored_job, stored_view, use_job_kept, use_view_kept,
+};
+use super::hooks::update::use_updates;
+use super::menu::{menu_panel, reset_panel};
+use super::sheet::DrawingSheet;
+use super::stages::{plan_stage, received_stage, wanted_stage};
+use super::state::{Cover, Notice, Stage, State};
+use super::store::Store;
+use super::words::{Text, Words};
+use super::working::working_panel;
+
+/// Shows the page in the place that `index.html` has for it.
+pub(crate) fn start() {
+    let place = web_sys::window()
+        .and_then(|window| window.document())
+        .and_then(|document| document.get_element_by_id("app"));
+    if let Some(place) = place {
+        // The note that stands there while the page loads.
+        place.set_text_content(None);
+        yew::Renderer::<App>::with_root(place).render();
+    }
+}
+
+/// The state as the page opens, from the browser's storage and the address.
+fn opening_state() -> State {
+    let stored = stored_job();
+    let mut state = State::open(stored.as_deref(), &address(), stored_address().as_deref());
+    (state.units, state.look, state.stage) = stored_view();
+    if state.notice == Some(Notice::BadStore)
+        && let Some(stored) = stored
+    {
+        put_aside(&stored);
+    }
+    state
+}
+
+#[component]
+fn App() -> Html {
+    let store = use_reducer(opening_state);
+    use_job_kept(&store);
+    use_view_kept(&store);
+    use_address(&store);
+    use_links_opened(&store);
+    use_look(&store);
+    use_updates(&store);
+    let words = Words::new(store.units);
+    let stage = match store.stage {
+        Stage::Received => received_stage(&store),
+        Stage::Wanted => wanted_stage(&store),
+        Stage::Plan => plan_stage(&store),
+    };
+    let on_plan = store.stage == Stage::Plan;
+    html! {
+        <ContextProvider<Store> context={store.clone()}>
+            { header(&store) }
+            { banners(&store) }
+            { stage_bar(&store) }
+            <div class="columns">
+                if on_plan {
+                    { five_figures(&store) }
+                }
+                <div class="column-sheet">
+                    <p class="stage-lead">{ words.say(Text::StageLead(store.stage)) }</p>
+                    <DrawingSheet />
+                    if on_plan {
+                        <Findings />
+                    } else {
+                        { finding_summary(&store) }
+                    }
+                </div>
+                <div class="column-fields">{ stage }</div>
+            </div>
+            { cover(&store) }
+        </ContextProvider<Store>>
+    }
+}
+
+fn cover(store: &Store) -> Html {
+    match store.cover {
+        None => Html::default(),
+        Some(Cover::Working(shown)) => working_panel(store, shown),
+        Some(Cover::Menu) => menu_panel(store),
+        Some(Cover::Reset) => reset_panel(store),
+    }
+}

@@ -1,0 +1,119 @@
+//! The drawing of the part: lines, and every dimension a button that opens its field.
+
+use std::rc::Rc;
+
+use skimwright::job::Field;
+use skimwright::sheet::{DimensionMark, Drawing, Geometry, Role};
+use yew::prelude::*;
+
+/// What the drawing is given.
+#[derive(Clone, PartialEq, Properties)]
+pub(crate) struct PartDrawingProps {
+    /// The drawing.
+    pub(crate) drawing: Rc<Drawing>,
+    /// What the drawing is called.
+    pub(crate) label: AttrValue,
+    /// What each dimension is called, in the order of the drawing's dimensions.
+    pub(crate) names: Rc<[AttrValue]>,
+    /// The field that is open.
+    #[prop_or_default]
+    pub(crate) picked: Option<Field>,
+    /// Told the field of the dimension that was tapped.
+    pub(crate) on_pick: Callback<Field>,
+}
+
+/// The part to scale, with its dimensions.
+#[component]
+pub(crate) fn PartDrawing(props: &PartDrawingProps) -> Html {
+    let drawing = &props.drawing;
+    let names = props
+        .names
+        .iter()
+        .cloned()
+        .map(Some)
+        .chain(core::iter::repeat(None));
+    let marks = drawing.dimensions.iter().zip(names).enumerate();
+    let dimensions = marks.map(|(place, (mark, name))| {
+        let picked = props.picked == Some(mark.field);
+        // One field can stand at several dimensions; the first has its id.
+        let before = drawing.dimensions.iter().take(place);
+        let first = before.into_iter().all(|other| other.field != mark.field);
+        let id = first.then(|| dimension_id(mark.field));
+        dimension(mark, id, name, picked, &props.on_pick)
+    });
+    html! {
+        <svg class="part-drawing" role="group" aria-label={props.label.clone()}
+            width={drawing.width.to_string()} height={drawing.height.to_string()}
+            font-size={drawing.text_height.to_string()}
+            viewBox={format!("0 0 {} {}", drawing.width, drawing.height)}>
+            <g aria-hidden="true">
+                { for drawing.shapes.iter().map(|shape| html! {
+                    <path class={class(shape.role)} d={shape.geometry.path()} />
+                }) }
+            </g>
+            { for dimensions }
+        </svg>
+    }
+}
+
+/// One dimension: its lines, its text, and the area that a finger meets.
+fn dimension(
+    mark: &DimensionMark,
+    id: Option<String>,
+    name: Option<AttrValue>,
+    picked: bool,
+    on_pick: &Callback<Field>,
+) -> Html {
+    let field = mark.field;
+    let onclick = on_pick.reform(move |_: MouseEvent| field);
+    let onkeydown = {
+        let on_pick = on_pick.clone();
+        Callback::from(move |event: KeyboardEvent| {
+            if matches!(event.key().as_str(), "Enter" | " ") {
+                // Space would scroll the page.
+                event.prevent_default();
+                on_pick.emit(field);
+            }
+        })
+    };
+    let lines = Geometry::Segments(mark.lines.clone()).path();
+    let arrows: String = mark.arrows.iter().map(|arrow| arrow_path(arrow)).collect();
+    let name = name.unwrap_or_else(|| mark.text.clone().into());
+    html! {
+        <g {id} class={classes!("dimension", picked.then_some("is-picked"))}
+            role="button" tabindex="0" aria-label={name}
+            aria-current={picked.then_some("true")} {onclick} {onkeydown}>
+            <rect class="dimension-target" x={mark.hit.x.to_string()} y={mark.hit.y.to_string()}
+                width={mark.hit.width.to_string()} height={mark.hit.height.to_string()} />
+            <path class="dimension-line" d={lines} />
+            <path class="dimension-arrow" d={arrows} />
+            <text class="dimension-text" x={mark.text_at.x.to_string()} y={mark.text_at.y.to_string()}>
+                { &mark.text }
+            </text>
+        </g>
+    }
+}
+
+/// The id of a field's dimension.
+pub(crate) fn dimension_id(field: Field) -> String {
+    format!("dimension-{field}")
+}
+
+fn arrow_path(points: &[skimwright::sheet::Point]) -> String {
+    let (points, closed) = (points.to_vec(), true);
+    Geometry::Polyline { points, closed }.path()
+}
+
+const fn class(role: Role) -> &'static str {
+    match role {
+        Role::RemovedArea => "area-removed",
+        Role::KerfArea => "area-kerf",
+        Role::RemovedHatch => "hatch-removed",
+        Role::SectionHatch => "hatch-section",
+        Role::ThinOutline => "line-thin",
+        Role::ThreadThin => "line-thread",
+        Role::ThickOutline => "line-thick",
+        Role::CutLine => "line-cut",
+        Role::Axis => "line-axis",
+    }
+}

@@ -1,0 +1,171 @@
+//! One field: its label, what was typed, what was understood, what is wrong, and keys of our own.
+
+use skimwright::job::Field;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use super::choice::{Choice, choice_of};
+use super::keys::KeyRow;
+use super::state::{Action, Reading, Wrong};
+use super::store::{Store, use_store, words};
+use super::words::Words;
+
+/// Where a field stands: one field can be on the page twice.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Place {
+    /// In the plain list of fields.
+    List,
+    /// Below the drawing, opened from a dimension: it takes the focus and names its section or hole.
+    Picked,
+}
+
+/// The control that a field needs: a number, or a choice from a list; nothing where the job has no place for it.
+pub(crate) fn field_control(store: &Store, field: Field, place: Place) -> Html {
+    let words = words(store);
+    let (prefix, label) = match place {
+        Place::List => ("list", words.field(field).to_owned()),
+        Place::Picked => ("picked", words.field_in_full(field)),
+    };
+    let focus = place == Place::Picked;
+    let id = field_id(prefix, field);
+    let key = id.clone();
+    if let Some(choice) = choice_of(store, field) {
+        return html! {
+            <Choice {key} {id} {label} hint={words.hint(field)} {choice} {focus} />
+        };
+    }
+    if !store.job.has(field) {
+        return Html::default();
+    }
+    html! { <NumberField {key} {field} {id} {label} {focus} /> }
+}
+
+/// The id of a field's control: the list and the drawing's editor can both hold the same field.
+pub(crate) fn field_id(place: &str, field: Field) -> String {
+    format!("{place}-{field}")
+}
+
+#[derive(PartialEq, Properties)]
+struct NumberFieldProps {
+    field: Field,
+    id: AttrValue,
+    label: AttrValue,
+    focus: bool,
+}
+
+#[component]
+fn NumberField(props: &NumberFieldProps) -> Html {
+    let store = use_store();
+    let input = use_node_ref();
+    let typing = use_state(|| false);
+    {
+        let input = input.clone();
+        use_effect_with(props.focus, move |focus| {
+            if *focus && let Some(input) = input.cast::<HtmlInputElement>() {
+                let _ = input.focus();
+            }
+        });
+    }
+    let Some(store) = store else {
+        return Html::default();
+    };
+    let (field, words) = (props.field, words(&store));
+    let reading = store.reading(field);
+    let wrong = reading
+        .wrong
+        .as_ref()
+        .map(|wrong| wrong_words(&store, words, field, wrong));
+    let said = reading.said.as_ref().map(|said| format!("= {said}"));
+    let unit = field
+        .bounds()
+        .map(|bounds| words.units().typed_unit(bounds.dimension).sign());
+    let id = props.id.clone();
+    let note_id = format!("{id}-note");
+    let on_type = {
+        let dispatcher = store.dispatcher();
+        Callback::from(move |text: String| dispatcher.dispatch(Action::Type(field, text)))
+    };
+    let oninput = on_type
+        .reform(|event: InputEvent| event.target_unchecked_into::<HtmlInputElement>().value());
+    let onfocus = {
+        let typing = typing.clone();
+        Callback::from(move |event: FocusEvent| {
+            typing.set(true);
+            event.target_unchecked_into::<HtmlInputElement>().select();
+        })
+    };
+    let onblur = {
+        let (typing, dispatcher) = (typing.clone(), store.dispatcher());
+        Callback::from(move |_: FocusEvent| {
+            typing.set(false);
+            dispatcher.dispatch(Action::Leave(field));
+        })
+    };
+    // The phone's own "done" tidies the text, as leaving the field does.
+    let onkeydown = {
+        let dispatcher = store.dispatcher();
+        Callback::from(move |event: KeyboardEvent| {
+            if event.key() == "Enter" {
+                dispatcher.dispatch(Action::Leave(field));
+            }
+        })
+    };
+    html! {
+        <div class={classes!("field", wrong.is_some().then_some("field-wrong"))}>
+            <label for={id.clone()}>{ &props.label }</label>
+            <div class="field-line">
+                <input
+                    ref={input.clone()}
+                    {id}
+                    class="field-input"
+                    type="text"
+                    inputmode="decimal"
+                    autocomplete="off"
+                    autocapitalize="off"
+                    spellcheck="false"
+                    enterkeyhint="done"
+                    value={reading.text.clone()}
+                    placeholder={usual(&store, words, field)}
+                    aria-describedby={note_id.clone()}
+                    aria-invalid={wrong.is_some().then_some("true")}
+                    {oninput} {onfocus} {onblur} {onkeydown}
+                />
+                <span class="field-unit" aria-hidden="true">{ unit }</span>
+            </div>
+            if *typing {
+                <KeyRow {words} {input} on_type={on_type.clone()} />
+            }
+            <p class="field-note" id={note_id} aria-live="polite">
+                if let Some(wrong) = wrong {
+                    <span class="field-error">{ wrong }</span>
+                } else if let Some(said) = said {
+                    <span class="field-said">{ said }</span>
+                } else if let Some(hint) = words.hint(field) {
+                    <span class="field-hint">{ hint }</span>
+                }
+            </p>
+        </div>
+    }
+}
+
+/// What is wrong, and with which figure the plan goes on.
+fn wrong_words(store: &Store, words: Words, field: Field, wrong: &Wrong) -> String {
+    let kept = match wrong {
+        Wrong::Unread(_) => store
+            .job
+            .entry(field)
+            .map(|entry| words.units().entry(entry)),
+        Wrong::OutOfBounds => None,
+    };
+    words.wrong(field, wrong, kept.as_deref())
+}
+
+/// What an empty field stands for, as its placeholder.
+fn usual(store: &Store, words: Words, field: Field) -> Option<String> {
+    let Reading { text, .. } = store.reading(field);
+    if !text.is_empty() {
+        return None;
+    }
+    let value = skimwright::plan::usual_value(&store.job, field)?;
+    Some(words.usual(&words.value(value)))
+}

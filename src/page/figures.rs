@@ -1,0 +1,237 @@
+//! The five figures, and the further ones, each of which shows its working on tap.
+
+use skimwright::cutting::{PassKind, StockOff};
+use skimwright::job::Field;
+use skimwright::plan::Plan;
+use skimwright::quantity::show;
+use skimwright::rework::{Centre, CentreOn};
+use skimwright::working::Range;
+use yew::prelude::*;
+
+use super::state::{Action, Cover, Shown};
+use super::store::{Store, on, words};
+use super::words::{Text, Words, split_unit};
+use super::working::figure_of;
+
+/// What a card of the five figures says.
+struct Card {
+    name: Text,
+    shown: Shown,
+    /// The large figure; `None` while it cannot be computed.
+    value: Option<String>,
+    /// What stands below it.
+    below: String,
+}
+
+/// The five figures, always in sight on Plan.
+pub(crate) fn five_figures(store: &Store) -> Html {
+    let words = words(store);
+    let plan = &store.plan;
+    let cards = [
+        cut_card(words, plan),
+        shank_card(words, plan),
+        stock_card(words, plan),
+        centre_card(words, plan, store.job.entry(Field::Countersink).is_some()),
+        time_card(words, plan),
+    ];
+    html! {
+        <section class="figures" aria-label={words.say(Text::FiguresLabel)}>
+            { for cards.into_iter().map(|card| card_button(store, words, card)) }
+        </section>
+    }
+}
+
+fn card_button(store: &Store, words: Words, card: Card) -> Html {
+    let known = figure_of(&store.plan, card.shown).is_some();
+    let show = card.shown;
+    let onclick = on(store, move || Action::Show(Some(Cover::Working(show))));
+    let value = card
+        .value
+        .unwrap_or_else(|| words.say(Text::FigureMissing).to_owned());
+    // Split so that the unit can stand smaller; the gap between stays.
+    let (number, unit) = match split_unit(&value) {
+        (number, "") => (number, String::new()),
+        (number, unit) => (number, format!("\u{a0}{unit}")),
+    };
+    html! {
+        <button type="button" class="figure" {onclick} disabled={!known}>
+            <span class="figure-name">{ words.say(card.name) }</span>
+            <span class="figure-value">{ number }<span class="figure-unit">{ unit }</span></span>
+            <span class="figure-below">{ card.below }</span>
+        </button>
+    }
+}
+
+fn cut_card(words: Words, plan: &Plan) -> Card {
+    let cut = plan.cut_off.as_ref();
+    Card {
+        name: cut.map_or(Text::FigureCut, |cut| Text::CutKind(cut.kind)),
+        shown: Shown::CutFromFreeEnd,
+        value: cut.map(|cut| words.length(cut.from_free_end.value)),
+        below: words.say(Text::FromFreeEnd).to_owned(),
+    }
+}
+
+fn shank_card(words: Words, plan: &Plan) -> Card {
+    let grip = plan.grip.as_ref().map(|grip| words.length_bare(grip.value));
+    Card {
+        name: Text::FigureShank,
+        shown: Shown::ShankFinished,
+        value: plan
+            .cut_off
+            .as_ref()
+            .map(|cut| words.length(cut.shank_finished.value)),
+        below: grip.map_or_else(String::new, |grip| {
+            words.labelled(words.say(Text::Gripped), &grip)
+        }),
+    }
+}
+
+fn stock_card(words: Words, plan: &Plan) -> Card {
+    let stock = plan.stock_off.as_ref();
+    let first = stock.and_then(|stock| {
+        stock
+            .passes
+            .iter()
+            .find(|pass| pass.kind != PassKind::Polish)
+    });
+    let shown = match stock {
+        Some(StockOff {
+            rough_each: Some(_),
+            ..
+        }) => Shown::RoughEach,
+        _ => Shown::StockOff,
+    };
+    Card {
+        name: Text::FigureStock,
+        shown,
+        value: match (stock, first) {
+            (Some(_), Some(pass)) => Some(words.size(pass.infeed)),
+            (Some(_), None) => Some(words.say(Text::NothingOff).to_owned()),
+            (None, _) => None,
+        },
+        below: first.map_or_else(String::new, |pass| {
+            words.off_diameter(&words.size_bare(pass.off_diameter))
+        }),
+    }
+}
+
+fn centre_card(words: Words, plan: &Plan, wanted: bool) -> Card {
+    let centre = plan.centre.as_ref();
+    let value = match (centre, wanted) {
+        (Some(centre), _) => Some(words.length(centre.feed_depth.value)),
+        (None, false) => Some(words.say(Text::NoCentreWanted).to_owned()),
+        (None, true) => None,
+    };
+    Card {
+        name: Text::FigureCentre,
+        shown: Shown::CentreDepth,
+        value,
+        below: centre.map_or_else(String::new, |centre| made_on(words, centre)),
+    }
+}
+
+fn made_on(words: Words, centre: &Centre) -> String {
+    match &centre.on {
+        CentreOn::Solid { drill, .. } => words.labelled(words.say(Text::OnDrill), drill),
+        CentreOn::Hole { bore } => words.labelled(words.say(Text::OnHole), &words.length(*bore)),
+    }
+}
+
+fn time_card(words: Words, plan: &Plan) -> Card {
+    let total = plan.time.as_ref().map(|time| &time.total);
+    let range = total.and_then(|total| total.range);
+    Card {
+        name: Text::FigureTime,
+        shown: Shown::Time,
+        value: total.map(|total| show::time(total.value)),
+        below: range.map_or_else(String::new, |Range { low, high }| {
+            words.range(&show::time(low), &show::time(high))
+        }),
+    }
+}
+
+/// The figures behind the five: marks, masses, walls, what could be had, where the metal goes.
+pub(crate) fn more_figures(store: &Store) -> Html {
+    let words = words(store);
+    let plan = &store.plan;
+    let mut shown = vec![
+        Shown::CutFromFreeEnd,
+        Shown::CutFromShoulder,
+        Shown::ShankAfterCut,
+        Shown::ShankFinished,
+        Shown::Grip,
+        Shown::OffcutLength,
+        Shown::OffcutMass,
+        Shown::StockOff,
+        Shown::RoughEach,
+        Shown::SpindleSpeed,
+        Shown::ConeDepth,
+        Shown::CentreDepth,
+        Shown::LargestDiameter,
+    ];
+    shown.extend(plan.walls.iter().map(|wall| Shown::Wall(wall.bore)));
+    let row = |shown: Shown| {
+        let figure = figure_of(plan, shown)?;
+        let onclick = on(store, move || Action::Show(Some(Cover::Working(shown))));
+        Some(html! {
+            <li>
+                <button type="button" class="more" {onclick}>
+                    <span class="more-name">{ words.figure_name(shown) }</span>
+                    <span class="more-value">{ words.value(figure.value) }</span>
+                </button>
+            </li>
+        })
+    };
+    html! {
+        <section class="group">
+            <h2>{ words.say(Text::MoreLabel) }</h2>
+            <ul class="more-list">{ for shown.into_iter().filter_map(row) }</ul>
+            { limits(words, plan) }
+            { metal(words, plan) }
+        </section>
+    }
+}
+
+fn limits(words: Words, plan: &Plan) -> Html {
+    let Some(limits) = plan.limits else {
+        return Html::default();
+    };
+    let range = words.range(&words.size(limits.lower), &words.size(limits.upper));
+    html! {
+        <dl class="pairs">
+            <div><dt>{ words.say(Text::LimitsLabel) }</dt><dd>{ range }</dd></div>
+            { for plan.stock_off.iter().flat_map(|stock| &stock.sections).map(|section| html! {
+                <div>
+                    <dt>{ words.section_off(section.section) }</dt>
+                    <dd>{ words.range(&words.size(section.at_start), &words.size(section.at_end)) }</dd>
+                </div>
+            }) }
+        </dl>
+    }
+}
+
+fn metal(words: Words, plan: &Plan) -> Html {
+    let Some(metal) = plan.metal else {
+        return Html::default();
+    };
+    let rows = [
+        (Text::MetalReceived, metal.received),
+        (Text::MetalOffcut, metal.offcut),
+        (Text::MetalKerf, metal.kerf),
+        (Text::MetalFacing, metal.facing),
+        (Text::MetalTurned, metal.turned),
+        (Text::MetalCentred, metal.centred),
+        (Text::MetalLeft, metal.left),
+    ];
+    html! {
+        <>
+            <h3>{ words.say(Text::MetalLabel) }</h3>
+            <dl class="pairs">
+                { for rows.into_iter().map(|(name, volume)| html! {
+                    <div><dt>{ words.say(name) }</dt><dd>{ words.units().volume(volume) }</dd></div>
+                }) }
+            </dl>
+        </>
+    }
+}

@@ -1,0 +1,21 @@
+//! Where the focus goes when what had it is gone.
+
+use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
+
+/// Focuses the first of these elements that is there. An element of a drawing has the same `focus` as any other.
+pub(crate) fn focus_first(ids: &[String]) {
+    let document = web_sys::window().and_then(|window| window.document());
+    let Some(document) = document else { return };
+    let found = ids.iter().find_map(|id| document.get_element_by_id(id));
+    if let Some(element) = found {
+        let _ = element.unchecked_into::<HtmlElement>().focus();
+    }
+}
+
+/// To the top of the page, where another stage begins.
+pub(crate) fn scroll_to_top() {
+    if let Some(window) = web_sys::window() {
+        window.scroll_to_with_x_and_y(0.0, 0.0);
+    }
+}

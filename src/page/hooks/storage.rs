@@ -1,0 +1,113 @@
+//! The job and the view, kept in the browser.
+
+use skimwright::link;
+use skimwright::quantity::Units;
+use yew::prelude::*;
+
+use crate::page::state::{Action, Look, Stage};
+use crate::page::store::Store;
+
+const JOB: &str = "skimwright.job";
+/// What could not be read is put here rather than lost.
+const ASIDE: &str = "skimwright.job.aside";
+const VIEW: &str = "skimwright.view";
+/// What this page itself wrote into the address last.
+const ADDRESS: &str = "skimwright.address";
+
+fn storage() -> Option<web_sys::Storage> {
+    web_sys::window()?.local_storage().ok()?
+}
+
+fn read(key: &str) -> Option<String> {
+    storage()?.get_item(key).ok()?
+}
+
+/// Writes, and reads back: only what is really there counts as saved.
+fn write(key: &str, text: &str) -> bool {
+    let Some(storage) = storage() else {
+        return false;
+    };
+    storage.set_item(key, text).is_ok() && read(key).as_deref() == Some(text)
+}
+
+/// The job kept in this browser, as link text.
+pub(crate) fn stored_job() -> Option<String> {
+    read(JOB)
+}
+
+/// The address that this page wrote last.
+pub(crate) fn stored_address() -> Option<String> {
+    read(ADDRESS)
+}
+
+pub(crate) fn store_address(address: &str) {
+    write(ADDRESS, address);
+}
+
+/// Puts away what could not be read.
+pub(crate) fn put_aside(text: &str) {
+    write(ASIDE, text);
+}
+
+/// Keeps the job after every change, and says whether it is kept.
+#[hook]
+pub(crate) fn use_job_kept(store: &Store) {
+    let dispatcher = store.dispatcher();
+    let to_keep = store.job_to_keep().cloned();
+    use_effect_with(to_keep, move |job| {
+        if let Some(job) = job {
+            let kept = link::encode(job).is_ok_and(|text| write(JOB, &text));
+            dispatcher.dispatch(Action::Stored(kept));
+        }
+    });
+}
+
+/// Keeps units, look and stage.
+#[hook]
+pub(crate) fn use_view_kept(store: &Store) {
+    use_effect_with(
+        (store.units, store.look, store.stage),
+        |(units, look, stage)| {
+            let units = match units {
+                Units::Metric => 'm',
+                Units::InchDecimal => 'i',
+                Units::InchFraction => 'f',
+            };
+            let look = match look {
+                Look::System => 's',
+                Look::Light => 'l',
+                Look::Dark => 'd',
+                Look::Sunlight => 'c',
+            };
+            let stage = match stage {
+                Stage::Received => 'r',
+                Stage::Wanted => 'w',
+                Stage::Plan => 'p',
+            };
+            write(VIEW, &String::from_iter([units, look, stage]));
+        },
+    );
+}
+
+/// The view kept; whatever cannot be read is as at first.
+pub(crate) fn stored_view() -> (Units, Look, Stage) {
+    let text = read(VIEW).unwrap_or_default();
+    let mut marks = text.chars();
+    let units = match marks.next() {
+        Some('i') => Units::InchDecimal,
+        Some('f') => Units::InchFraction,
+        _ => Units::Metric,
+    };
+    let look = match marks.next() {
+        Some('l') => Look::Light,
+        Some('d') => Look::Dark,
+        Some('c') => Look::Sunlight,
+        _ => Look::System,
+    };
+    let stage = match marks.next() {
+        Some('w') => Stage::Wanted,
+        Some('p') => Stage::Plan,
+        _ => Stage::Received,
+    };
+    (units, look, stage)
+}

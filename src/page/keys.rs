@@ -1,0 +1,70 @@
+//! The row of keys for what a phone's number pad lacks.
+
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+use super::words::{Text, Words};
+
+#[derive(PartialEq, Properties)]
+pub(crate) struct KeyRowProps {
+    pub(crate) words: Words,
+    /// The field that the keys type into.
+    pub(crate) input: NodeRef,
+    /// Gets the whole new text.
+    pub(crate) on_type: Callback<String>,
+}
+
+/// Each key types its sign where the cursor stands; the field keeps the focus, so the phone's own pad stays up.
+#[component]
+pub(crate) fn KeyRow(props: &KeyRowProps) -> Html {
+    let keys = [
+        ("/", "/", Text::KeySlash),
+        ("−", "-", Text::KeyMinus),
+        ("+", "+", Text::KeyPlus),
+        ("\"", "\"", Text::KeyInch),
+        ("mm", "mm", Text::KeyMillimetre),
+        ("␣", " ", Text::KeySpace),
+    ];
+    let key = |(face, sign, name): (&'static str, &'static str, Text)| {
+        let (input, on_type) = (props.input.clone(), props.on_type.clone());
+        let onclick = Callback::from(move |_: MouseEvent| {
+            if let Some(text) = input
+                .cast::<HtmlInputElement>()
+                .and_then(|input| type_at_cursor(&input, sign))
+            {
+                on_type.emit(text);
+            }
+        });
+        html! {
+            <button
+                type="button"
+                class="key"
+                tabindex="-1"
+                aria-label={props.words.say(name)}
+                onpointerdown={Callback::from(|event: PointerEvent| event.prevent_default())}
+                onmousedown={Callback::from(|event: MouseEvent| event.prevent_default())}
+                {onclick}
+            >{ face }</button>
+        }
+    };
+    html! {
+        <div class="keys" role="group" aria-label={props.words.say(Text::KeysLabel)}>
+            { for keys.into_iter().map(key) }
+        </div>
+    }
+}
+
+/// Puts a sign in the place of the selection and the cursor behind it; gives the whole text.
+fn type_at_cursor(input: &HtmlInputElement, sign: &str) -> Option<String> {
+    let start = input.selection_start().ok().flatten()?;
+    let end = input.selection_end().ok().flatten()?;
+    input
+        .set_range_text_with_start_and_end_and_selection_mode(
+            sign,
+            start,
+            end,
+            web_sys::SelectionMode::End,
+        )
+        .ok()?;
+    Some(input.value())
+}

@@ -1,0 +1,48 @@
+//! The page: a view of a job and of all that follows from it.
+//!
+//! State, edits and words are plain Rust, tested on the host; the components exist in the browser only.
+
+mod edit;
+mod state;
+mod words;
+
+#[cfg(test)]
+mod state_tests;
+
+#[cfg(target_arch = "wasm32")]
+mod app;
+#[cfg(target_arch = "wasm32")]
+mod banner;
+#[cfg(target_arch = "wasm32")]
+mod choice;
+#[cfg(target_arch = "wasm32")]
+mod drawing;
+#[cfg(target_arch = "wasm32")]
+mod field;
+#[cfg(target_arch = "wasm32")]
+mod figures;
+#[cfg(target_arch = "wasm32")]
+mod findings;
+#[cfg(target_arch = "wasm32")]
+mod header;
+#[cfg(target_arch = "wasm32")]
+mod hooks;
+#[cfg(target_arch = "wasm32")]
+mod keys;
+#[cfg(target_arch = "wasm32")]
+mod menu;
+#[cfg(target_arch = "wasm32")]
+mod modal;
+#[cfg(target_arch = "wasm32")]
+mod passes;
+#[cfg(target_arch = "wasm32")]
+mod sheet;
+#[cfg(target_arch = "wasm32")]
+mod stages;
+#[cfg(target_arch = "wasm32")]
+mod store;
+#[cfg(target_arch = "wasm32")]
+mod working;
+
+#[cfg(target_arch = "wasm32")]
+pub(crate) use app::start;

@@ -1,0 +1,75 @@
+//! A panel over the page: the browser's own dialog, which keeps the focus inside and gives it back.
+
+use web_sys::HtmlDialogElement;
+use yew::prelude::*;
+
+use super::state::{Action, Cover};
+use super::store::{on, use_store, words};
+use super::words::Text;
+
+#[derive(PartialEq, Properties)]
+pub(crate) struct ModalProps {
+    pub(crate) title: AttrValue,
+    pub(crate) children: Html,
+}
+
+/// Closed by its button, by Escape, or by a tap beside it.
+#[component]
+pub(crate) fn Modal(props: &ModalProps) -> Html {
+    let store = use_store();
+    let dialog = use_node_ref();
+    {
+        let dialog = dialog.clone();
+        use_effect_with((), move |()| {
+            let dialog = dialog.cast::<HtmlDialogElement>();
+            if let Some(dialog) = &dialog {
+                // An older browser without modal dialogs still shows it.
+                if dialog.show_modal().is_err() {
+                    dialog.set_open(true);
+                }
+            }
+            // Gone for another reason than being closed, it must give the focus back all the same.
+            move || {
+                if let Some(dialog) = dialog {
+                    dialog.close();
+                }
+            }
+        });
+    }
+    let Some(store) = store else {
+        return Html::default();
+    };
+    let close = {
+        let dialog = dialog.clone();
+        Callback::from(move |_: MouseEvent| {
+            if let Some(dialog) = dialog.cast::<HtmlDialogElement>() {
+                dialog.close();
+            }
+        })
+    };
+    // Only a tap on the dialog itself is beside its content.
+    let beside = {
+        let dialog = dialog.clone();
+        Callback::from(move |event: MouseEvent| {
+            if let Some(dialog) = dialog.cast::<HtmlDialogElement>()
+                && event.target().as_ref() == Some(dialog.as_ref())
+            {
+                dialog.close();
+            }
+        })
+    };
+    let onclose = on(&store, || Action::Show(None::<Cover>));
+    html! {
+        <dialog ref={dialog} class="modal" aria-labelledby="modal-title" {onclose} onclick={beside}>
+            <div class="modal-sheet">
+                <div class="modal-head">
+                    <h2 id="modal-title">{ &props.title }</h2>
+                    <button type="button" class="button" onclick={close}>
+                        { words(&store).say(Text::Close) }
+                    </button>
+                </div>
+                { props.children.clone() }
+            </div>
+        </dialog>
+    }
+}

@@ -1,0 +1,42 @@
+//! Plan: the passes, the further figures, what it is done with, and where to take care.
+
+use skimwright::job::Field;
+use yew::prelude::*;
+
+use super::care::care;
+use super::group;
+use crate::page::figures::more_figures;
+use crate::page::passes::pass_table;
+use crate::page::store::{Store, words};
+use crate::page::words::Text;
+
+pub(crate) fn plan_stage(store: &Store) -> Html {
+    let words = words(store);
+    html! {
+        <>
+            { pass_table(store) }
+            { care(store) }
+            { group(store, words.say(Text::GroupCuttingOff), &[
+                Field::CutOffMethod, Field::Kerf, Field::FacingStock, Field::CentreOrder,
+            ]) }
+            { group(store, words.say(Text::GroupTurning), &[
+                Field::Tool,
+                Field::RoughInfeed,
+                Field::LastCut,
+                Field::PolishingStock,
+                Field::CuttingSpeed,
+                Field::RoughFeed,
+                Field::FinishFeed,
+                Field::TopSpeed,
+            ]) }
+            { group(store, words.say(Text::GroupTimes), &[
+                Field::Approach,
+                Field::SetTime,
+                Field::ReturnTime,
+                Field::MeasureTime,
+                Field::PolishTime,
+            ]) }
+            { more_figures(store) }
+        </>
+    }
+}

@@ -1,0 +1,485 @@
+//! All that the page remembers, and the one way it changes.
+//!
+//! Nothing here knows the browser: storage, address and sharing are effects of their own in `hooks`.
+
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use skimwright::job::{BoreField, Field, Job, SectionField};
+use skimwright::link::{self, LinkError};
+use skimwright::plan::{Plan, is_in_bounds, plan};
+use skimwright::quantity::{Entry, ReadError, ReadErrorKind, Units, read};
+
+use super::edit::Edit;
+
+/// The stages of a job that the page has.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Stage {
+    #[default]
+    Received,
+    Wanted,
+    Plan,
+}
+
+impl Stage {
+    pub(crate) const ALL: [Self; 3] = [Self::Received, Self::Wanted, Self::Plan];
+}
+
+/// How the page looks.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Look {
+    #[default]
+    System,
+    Light,
+    Dark,
+    Sunlight,
+}
+
+impl Look {
+    pub(crate) const ALL: [Self; 4] = [Self::System, Self::Light, Self::Dark, Self::Sunlight];
+}
+
+/// Whether what was typed is safe in the browser's storage.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Saved {
+    /// Not tried since the last change.
+    #[default]
+    Pending,
+    /// Written.
+    Yes,
+    /// The browser refused.
+    Refused,
+    /// A visitor's job is looked at, which is not kept unless asked.
+    Visiting,
+}
+
+/// Something to tell once, above everything else.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Notice {
+    /// The link in the address could not be opened.
+    BadLink(LinkError),
+    /// What was stored could not be read; it is put aside.
+    BadStore,
+    /// The link was copied.
+    Copied,
+    /// The link could not be shared or copied; here it is.
+    ShareFailed(String),
+    /// The job was replaced by the default or an example; undo brings it back.
+    Replaced,
+}
+
+/// A figure whose working is shown.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Shown {
+    CutFromFreeEnd,
+    CutFromShoulder,
+    OffcutLength,
+    OffcutMass,
+    ShankAfterCut,
+    ShankFinished,
+    Grip,
+    StockOff,
+    RoughEach,
+    SpindleSpeed,
+    ConeDepth,
+    CentreDepth,
+    Time,
+    LargestDiameter,
+    Wall(u8),
+}
+
+/// What covers the page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Cover {
+    Working(Shown),
+    Menu,
+    Reset,
+}
+
+/// All that the page remembers.
+#[derive(Clone, Debug)]
+pub(crate) struct State {
+    /// How many actions led here: what two states are told apart by, without looking through job and plan.
+    actions: u64,
+    pub(crate) job: Rc<Job>,
+    pub(crate) plan: Rc<Plan>,
+    past: Vec<Rc<Job>>,
+    future: Vec<Rc<Job>>,
+    /// The field that is being typed into: its changes are one step of undo.
+    editing: Option<Field>,
+    /// Texts as typed, until they are left and understood.
+    drafts: BTreeMap<Field, String>,
+    pub(crate) stage: Stage,
+    pub(crate) units: Units,
+    pub(crate) look: Look,
+    /// The field opened from the drawing.
+    pub(crate) picked: Option<Field>,
+    /// How often a field was opened: opening the same one again takes the focus there again.
+    pub(crate) times_picked: u32,
+    /// Whether the findings were asked for, so that the focus goes there.
+    pub(crate) to_findings: bool,
+    pub(crate) cover: Option<Cover>,
+    pub(crate) notice: Option<Notice>,
+    /// One's own job, while a visitor's is looked at.
+    pub(crate) own: Option<Rc<Job>>,
+    pub(crate) saved: Saved,
+    pub(crate) update_waits: bool,
+}
+
+/// What a person does, in his words.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Action {
+    Type(Field, String),
+    Leave(Field),
+    Edit(Edit),
+    Undo,
+    Redo,
+    GoTo(Stage),
+    /// To the findings on Plan.
+    ReadFindings,
+    ShowUnits(Units),
+    ShowLook(Look),
+    Pick(Option<Field>),
+    Show(Option<Cover>),
+    Reset,
+    TakeExample(Rc<Job>),
+    OpenLink(String),
+    KeepVisitor,
+    BackToOwn,
+    Tell(Option<Notice>),
+    Stored(bool),
+    UpdateWaits,
+}
+
+/// What a field says back.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Reading {
+    /// The text in the field.
+    pub(crate) text: String,
+    /// What it comes to, where that is not plain from the text.
+    pub(crate) said: Option<String>,
+    /// What is wrong with it.
+    pub(crate) wrong: Option<Wrong>,
+}
+
+/// What is wrong with a field.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Wrong {
+    /// It is no quantity; the plan goes on with the last one that was.
+    Unread(ReadError),
+    /// It is a quantity that the field cannot take.
+    OutOfBounds,
+}
+
+impl PartialEq for State {
+    /// Whether nothing was done between the two.
+    fn eq(&self, other: &Self) -> bool {
+        self.actions == other.actions
+    }
+}
+
+/// Most steps of undo that are kept.
+const MOST_STEPS: usize = 200;
+
+impl State {
+    /// The page as it opens: the job kept in this browser, or the one of the link.
+    ///
+    /// `address` is what stands after `#`, `last_address` what this page wrote there itself.
+    pub(crate) fn open(stored: Option<&str>, address: &str, last_address: Option<&str>) -> Self {
+        let own = stored.map(link::decode);
+        let unread = matches!(own, Some(Err(_)));
+        let kept = matches!(own, Some(Ok(_)));
+        let mut state = Self::of(own.and_then(Result::ok).unwrap_or_default());
+        if unread {
+            state.notice = Some(Notice::BadStore);
+        }
+        let ours = last_address.is_some_and(|last| last == address);
+        if address.is_empty() || (ours && kept) {
+            return state;
+        }
+        if kept {
+            return state.open_link(address);
+        }
+        // No job that can be read stands here, so there is nothing to ask about.
+        match link::decode(address) {
+            Ok(job) => Self {
+                notice: state.notice,
+                ..Self::of(job)
+            },
+            Err(_) if unread => state,
+            Err(error) => Self {
+                notice: Some(Notice::BadLink(error)),
+                ..state
+            },
+        }
+    }
+
+    fn of(job: Job) -> Self {
+        let plan = Rc::new(plan(&job));
+        Self {
+            job: Rc::new(job),
+            plan,
+            actions: 0,
+            past: Vec::new(),
+            future: Vec::new(),
+            editing: None,
+            drafts: BTreeMap::new(),
+            stage: Stage::default(),
+            units: Units::default(),
+            look: Look::default(),
+            picked: None,
+            times_picked: 0,
+            to_findings: false,
+            cover: None,
+            notice: None,
+            own: None,
+            saved: Saved::default(),
+            update_waits: false,
+        }
+    }
+
+    pub(crate) fn can_undo(&self) -> bool {
+        !self.past.is_empty()
+    }
+
+    pub(crate) fn can_redo(&self) -> bool {
+        !self.future.is_empty()
+    }
+
+    /// The job in storage and what is on the screen: a visitor's job is not one's own.
+    pub(crate) fn job_to_keep(&self) -> Option<&Rc<Job>> {
+        if self.own.is_some() {
+            None
+        } else {
+            Some(&self.job)
+        }
+    }
+
+    /// What a field of numbers holds and says back.
+    pub(crate) fn reading(&self, field: Field) -> Reading {
+        let entry = self.job.entry(field);
+        let text = match (self.drafts.get(&field), entry) {
+            (Some(draft), _) => draft.clone(),
+            (None, Some(entry)) => self.units.field_text(entry),
+            (None, None) => String::new(),
+        };
+        let wrong = match self.drafts.get(&field).map(|text| self.read(field, text)) {
+            Some(Err(error)) => Some(Wrong::Unread(error)),
+            _ => entry
+                .filter(|entry| !is_in_bounds(field, entry))
+                .map(|_| Wrong::OutOfBounds),
+        };
+        // Nothing need be said back where the text already is the plain number in the unit in use.
+        let said = entry
+            .filter(|_| !matches!(wrong, Some(Wrong::Unread(_))))
+            .map(|entry| self.units.entry_value(entry))
+            .filter(|value| value.split('\u{a0}').next() != Some(text.trim()));
+        Reading { text, said, wrong }
+    }
+
+    /// Reads a text for a field; empty text is read as nothing where nothing is allowed.
+    fn read(&self, field: Field, text: &str) -> Result<Option<Entry>, ReadError> {
+        let Some(bounds) = field.bounds() else {
+            return Ok(None);
+        };
+        let unit = self.units.typed_unit(bounds.dimension);
+        match read(text, bounds.dimension, Some(unit)) {
+            Ok(entry) => Ok(Some(entry)),
+            Err(error) if bounds.optional && error.kind == ReadErrorKind::Empty => Ok(None),
+            Err(error) => Err(error),
+        }
+    }
+
+    /// The state after an action.
+    pub(crate) fn after(mut self, action: Action) -> Self {
+        self.actions += 1;
+        match action {
+            Action::Type(field, text) => self.type_into(field, text),
+            Action::Leave(field) => self.leave(field),
+            Action::Edit(edit) => {
+                let mut job = Job::clone(&self.job);
+                if edit.apply(&mut job, self.units) && job != *self.job {
+                    if edit.moves_fields() {
+                        // Texts that were not understood would stand at another row than they were typed for.
+                        self.drafts.retain(|field, _| {
+                            !matches!(field, Field::Section(..) | Field::Bore(..))
+                        });
+                    }
+                    if edit.typing().is_none() || self.editing != edit.typing() {
+                        self.remember();
+                    }
+                    self.editing = edit.typing();
+                    self.set_job(Rc::new(job));
+                }
+            }
+            Action::Undo => self.step(true),
+            Action::Redo => self.step(false),
+            Action::GoTo(stage) => {
+                self.stage = stage;
+                self.picked = None;
+                self.to_findings = false;
+            }
+            Action::ReadFindings => {
+                self.stage = Stage::Plan;
+                self.picked = None;
+                self.to_findings = true;
+            }
+            Action::ShowUnits(units) => {
+                self.drafts.clear();
+                self.units = units;
+            }
+            Action::ShowLook(look) => self.look = look,
+            Action::Pick(field) => {
+                self.picked = field.and_then(|field| self.field_to_open(field));
+                self.times_picked = self.times_picked.wrapping_add(1);
+            }
+            Action::Show(cover) => self.cover = cover,
+            Action::Reset => self.replace(Rc::new(Job::default())),
+            Action::TakeExample(job) => self.replace(job),
+            Action::OpenLink(text) => return self.open_link(&text),
+            Action::KeepVisitor => {
+                if let Some(own) = self.own.take() {
+                    self.past.push(own);
+                    self.future.clear();
+                    self.editing = None;
+                    self.saved = Saved::Pending;
+                }
+            }
+            Action::BackToOwn => {
+                if let Some(own) = self.own.take() {
+                    self.forget_edits();
+                    self.set_job(own);
+                }
+            }
+            Action::Tell(notice) => self.notice = notice,
+            Action::Stored(done) => {
+                self.saved = match (&self.own, done) {
+                    (Some(_), _) => Saved::Visiting,
+                    (None, true) => Saved::Yes,
+                    (None, false) => Saved::Refused,
+                };
+            }
+            Action::UpdateWaits => self.update_waits = true,
+        }
+        self
+    }
+
+    /// The field that is opened for another: the rows as a whole have none of their own.
+    fn field_to_open(&self, field: Field) -> Option<Field> {
+        let part = &self.job.part;
+        match field {
+            Field::Sections => {
+                let last = part.sections.len().checked_sub(1)?;
+                let last = u8::try_from(last).ok()?;
+                Some(Field::Section(last, SectionField::Length))
+            }
+            Field::Bores => (!part.bores.is_empty()).then_some(Field::Bore(0, BoreField::Kind)),
+            other => Some(other),
+        }
+    }
+
+    fn type_into(&mut self, field: Field, text: String) {
+        let read = self.read(field, &text);
+        self.drafts.insert(field, text);
+        let Ok(entry) = read else { return };
+        let mut job = Job::clone(&self.job);
+        if job.set_entry(field, entry) && job != *self.job {
+            if self.editing != Some(field) {
+                self.remember();
+                self.editing = Some(field);
+            }
+            self.set_job(Rc::new(job));
+        }
+    }
+
+    /// A field is left: what was understood is shown as it is kept, what was not stays as it was typed.
+    fn leave(&mut self, field: Field) {
+        self.editing = None;
+        if self
+            .drafts
+            .get(&field)
+            .is_some_and(|text| self.read(field, text).is_ok())
+        {
+            self.drafts.remove(&field);
+        }
+    }
+
+    /// One step of undo from here.
+    fn remember(&mut self) {
+        self.past.push(Rc::clone(&self.job));
+        if self.past.len() > MOST_STEPS {
+            self.past.remove(0);
+        }
+        self.future.clear();
+    }
+
+    fn step(&mut self, back: bool) {
+        let (from, to) = if back {
+            (&mut self.past, &mut self.future)
+        } else {
+            (&mut self.future, &mut self.past)
+        };
+        if let Some(job) = from.pop() {
+            to.push(Rc::clone(&self.job));
+            self.editing = None;
+            self.drafts.clear();
+            self.picked = self.picked.filter(|field| job.has(*field));
+            if self.notice == Some(Notice::Replaced) {
+                self.notice = None;
+            }
+            self.set_job(job);
+        }
+    }
+
+    /// Another job in the place of this one; undo brings this one back, and before it one's own that was kept
+    /// while a visitor's was looked at.
+    fn replace(&mut self, job: Rc<Job>) {
+        self.remember();
+        self.past.extend(self.own.take());
+        self.editing = None;
+        self.drafts.clear();
+        self.picked = None;
+        self.cover = None;
+        self.notice = Some(Notice::Replaced);
+        self.set_job(job);
+    }
+
+    fn open_link(mut self, text: &str) -> Self {
+        match link::decode(text) {
+            Err(error) => self.notice = Some(Notice::BadLink(error)),
+            Ok(job) if job == *self.job => {}
+            // The way back, as by the browser's own button.
+            Ok(job) if self.own.as_deref() == Some(&job) => return self.after(Action::BackToOwn),
+            Ok(job) => {
+                if self.own.is_none() {
+                    self.own = Some(Rc::clone(&self.job));
+                }
+                self.forget_edits();
+                self.saved = Saved::Visiting;
+                self.set_job(Rc::new(job));
+            }
+        }
+        self
+    }
+
+    fn forget_edits(&mut self) {
+        self.past.clear();
+        self.future.clear();
+        self.drafts.clear();
+        self.editing = None;
+        self.picked = None;
+    }
+
+    fn set_job(&mut self, job: Rc<Job>) {
+        // Whoever goes on with the job that is here has read it.
+        if matches!(self.notice, Some(Notice::BadLink(_))) {
+            self.notice = None;
+        }
+        self.plan = Rc::new(plan(&job));
+        self.job = job;
+        self.saved = match self.own {
+            Some(_) => Saved::Visiting,
+            None => Saved::Pending,
+        };
+    }
+}

@@ -1,0 +1,368 @@
+//! What a person does, and what the page then remembers.
+
+#![expect(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
+
+use std::rc::Rc;
+
+use skimwright::demo::demo_jobs;
+use skimwright::job::{Field, Job, SectionField};
+use skimwright::link::{LinkError, encode};
+use skimwright::plan::Level;
+use skimwright::quantity::{ReadErrorKind, Units};
+
+use super::edit::{BoreKind, Edit, SectionKind};
+use super::state::{Action, Notice, Saved, Stage, State, Wrong};
+
+fn fresh() -> State {
+    State::open(None, "", None)
+}
+
+fn after(state: State, actions: impl IntoIterator<Item = Action>) -> State {
+    actions.into_iter().fold(state, State::after)
+}
+
+fn typed(field: Field, text: &str) -> Action {
+    Action::Type(field, text.to_owned())
+}
+
+fn mm(state: &State, field: Field) -> f64 {
+    let entry = state.job.entry(field).unwrap();
+    Units::Metric
+        .entry_value(entry)
+        .split('\u{a0}')
+        .next()
+        .unwrap()
+        .parse()
+        .unwrap()
+}
+
+#[test]
+fn typing_changes_the_job_and_keeps_the_text() {
+    let state = after(fresh(), [typed(Field::WantedDiameter, "31,2-15.4")]);
+    assert!((mm(&state, Field::WantedDiameter) - 15.8).abs() < 1e-9);
+    let reading = state.reading(Field::WantedDiameter);
+    assert_eq!(reading.text, "31,2-15.4");
+    assert_eq!(reading.said.as_deref(), Some("15.8\u{a0}mm"));
+    let left = state.after(Action::Leave(Field::WantedDiameter));
+    assert_eq!(left.reading(Field::WantedDiameter).text, "31.2 - 15.4");
+}
+
+#[test]
+fn a_text_that_is_no_figure_stays_and_the_plan_goes_on() {
+    let before = fresh();
+    let state = after(
+        before.clone(),
+        [
+            typed(Field::WantedDiameter, "sixteen"),
+            Action::Leave(Field::WantedDiameter),
+        ],
+    );
+    let reading = state.reading(Field::WantedDiameter);
+    assert_eq!(reading.text, "sixteen");
+    assert!(matches!(reading.wrong, Some(Wrong::Unread(_))));
+    assert_eq!(state.plan, before.plan);
+    assert!(!state.can_undo());
+}
+
+#[test]
+fn every_field_takes_any_text_without_harm() {
+    let novel = "9".repeat(10_000);
+    let texts = [
+        "text", "", "-5", "0", "99999999", "NaN", "1e999", "25.4.1", "25;4", &novel, "<b>", "\u{0}",
+    ];
+    for job in demo_jobs() {
+        let state = after(fresh(), [Action::TakeExample(Rc::new(job))]);
+        for field in skimwright::plan::number_fields(&state.job) {
+            for text in texts {
+                let state = after(state.clone(), [typed(field, text), Action::Leave(field)]);
+                let reading = state.reading(field);
+                let optional = field.bounds().unwrap().optional;
+                if text.is_empty() && optional {
+                    assert_eq!(reading.wrong, None, "{field} {text:?}");
+                } else if text.parse::<f64>().is_err()
+                    || text.contains(['N', 'e'])
+                    || text.len() > 64
+                {
+                    assert!(
+                        matches!(reading.wrong, Some(Wrong::Unread(_))),
+                        "{field} {text:?}"
+                    );
+                }
+                assert!(!state.plan.findings.is_empty());
+            }
+        }
+    }
+}
+
+#[test]
+fn a_figure_outside_its_bounds_is_told_at_the_field_and_in_the_findings() {
+    let state = after(fresh(), [typed(Field::HeadDiameter, "-5")]);
+    assert_eq!(
+        state.reading(Field::HeadDiameter).wrong,
+        Some(Wrong::OutOfBounds)
+    );
+    let worst = state.plan.findings.first().unwrap();
+    assert_eq!(
+        (worst.level, worst.field),
+        (Level::Stop, Field::HeadDiameter)
+    );
+}
+
+#[test]
+fn emptying_a_field_that_must_be_filled_asks_for_a_figure() {
+    let state = after(fresh(), [typed(Field::WantedLength, "")]);
+    let wrong = state.reading(Field::WantedLength).wrong;
+    assert!(matches!(wrong, Some(Wrong::Unread(error)) if error.kind == ReadErrorKind::Empty));
+    let none = after(fresh(), [typed(Field::Countersink, "")]);
+    assert_eq!(none.reading(Field::Countersink).wrong, None);
+    assert!(none.plan.centre.is_none());
+}
+
+#[test]
+fn a_run_of_typing_is_one_step_of_undo() {
+    let state = after(
+        fresh(),
+        [
+            typed(Field::WantedLength, "4"),
+            typed(Field::WantedLength, "45"),
+            Action::Leave(Field::WantedLength),
+            typed(Field::WantedDiameter, "15"),
+            Action::Leave(Field::WantedDiameter),
+        ],
+    );
+    let undone = after(state.clone(), [Action::Undo]);
+    assert!((mm(&undone, Field::WantedDiameter) - 16.0).abs() < 1e-9);
+    assert!((mm(&undone, Field::WantedLength) - 45.0).abs() < 1e-9);
+    let both = after(undone.clone(), [Action::Undo]);
+    assert!((mm(&both, Field::WantedLength) - 50.0).abs() < 1e-9);
+    assert!(!both.can_undo());
+    let again = after(both, [Action::Redo, Action::Redo]);
+    assert_eq!(again.job, state.job);
+    assert!(!again.can_redo());
+    let branched = after(undone, [typed(Field::WantedDiameter, "14")]);
+    assert!(!branched.can_redo());
+}
+
+#[test]
+fn the_units_change_what_is_seen_and_never_the_job() {
+    let state = fresh();
+    let inch = after(state.clone(), [Action::ShowUnits(Units::InchDecimal)]);
+    assert_eq!(inch.job, state.job);
+    assert_eq!(inch.reading(Field::WantedDiameter).text, "0.62992");
+    let typed_inch = after(
+        inch,
+        [
+            typed(Field::WantedDiameter, "5/8"),
+            Action::Leave(Field::WantedDiameter),
+        ],
+    );
+    assert_eq!(typed_inch.reading(Field::WantedDiameter).text, "5/8");
+    let back = after(typed_inch, [Action::ShowUnits(Units::Metric)]);
+    assert_eq!(back.reading(Field::WantedDiameter).text, "15.875");
+    // Looking at a field and leaving it changes nothing.
+    let left = after(back.clone(), [Action::Leave(Field::WantedDiameter)]);
+    assert_eq!(left.job, back.job);
+}
+
+#[test]
+fn starting_over_can_be_undone() {
+    let state = after(
+        fresh(),
+        [
+            typed(Field::WantedLength, "33"),
+            Action::Leave(Field::WantedLength),
+        ],
+    );
+    let new = after(state.clone(), [Action::Reset]);
+    assert_eq!(*new.job, Job::default());
+    assert_eq!(after(new, [Action::Undo]).job, state.job);
+}
+
+#[test]
+fn a_link_never_takes_the_place_of_ones_own_job_unasked() {
+    let [own, other, _] = demo_jobs();
+    let (stored, link) = (encode(&own).unwrap(), encode(&other).unwrap());
+    let state = State::open(Some(&stored), &link, None);
+    assert_eq!(*state.job, other);
+    assert_eq!(state.own.as_deref(), Some(&own));
+    assert!(state.job_to_keep().is_none());
+    assert_eq!(state.saved, Saved::Visiting);
+
+    let back = after(state.clone(), [Action::BackToOwn]);
+    assert_eq!(*back.job, own);
+    assert_eq!(back.job_to_keep().map(|job| &**job), Some(&own));
+
+    let kept = after(state, [Action::KeepVisitor]);
+    assert_eq!(kept.job_to_keep().map(|job| &**job), Some(&other));
+    assert_eq!(*after(kept, [Action::Undo]).job, own);
+}
+
+#[test]
+fn a_link_is_opened_at_once_where_there_is_no_job_yet() {
+    let [job, ..] = demo_jobs();
+    let state = State::open(None, &encode(&job).unwrap(), None);
+    assert_eq!(*state.job, job);
+    assert_eq!(state.own, None);
+    assert_eq!(state.notice, None);
+}
+
+#[test]
+fn ones_own_address_asks_nothing_even_when_it_lags_behind() {
+    let [own, older, _] = demo_jobs();
+    let (stored, address) = (encode(&own).unwrap(), encode(&older).unwrap());
+    let state = State::open(Some(&stored), &address, Some(&address));
+    assert_eq!(*state.job, own);
+    assert_eq!(state.own, None);
+}
+
+#[test]
+fn a_damaged_link_is_told_and_changes_nothing() {
+    let [own, other, _] = demo_jobs();
+    let (stored, link) = (encode(&own).unwrap(), encode(&other).unwrap());
+    let cut = &link[..link.len() - 3];
+    let state = State::open(Some(&stored), cut, None);
+    assert_eq!(*state.job, own);
+    assert_eq!(state.notice, Some(Notice::BadLink(LinkError::Damaged)));
+    let later = after(
+        State::open(Some(&stored), "", None),
+        [Action::OpenLink("hello".to_owned())],
+    );
+    assert!(matches!(later.notice, Some(Notice::BadLink(_))));
+    assert_eq!(*later.job, own);
+}
+
+#[test]
+fn garbage_in_the_store_is_told() {
+    let state = State::open(Some("garbage"), "", None);
+    assert_eq!(*state.job, Job::default());
+    assert_eq!(state.notice, Some(Notice::BadStore));
+}
+
+#[test]
+fn rows_are_added_changed_and_taken_out() {
+    let state = after(
+        fresh(),
+        [
+            Action::Edit(Edit::AddSection(SectionKind::Taper)),
+            Action::Edit(Edit::MoveSectionOut(0)),
+            Action::Edit(Edit::SectionKind(0, SectionKind::StandardTaper)),
+            Action::Edit(Edit::AddBore(BoreKind::Tapped)),
+            Action::Edit(Edit::BoreKind(0, BoreKind::CentreHole)),
+        ],
+    );
+    assert_eq!(state.job.part.sections.len(), 2);
+    assert_eq!(state.job.part.bores.len(), 1);
+    assert!(state.job.has(Field::Section(0, SectionField::PastGauge)));
+    let less = after(
+        state,
+        [
+            Action::Edit(Edit::RemoveSection(0)),
+            Action::Edit(Edit::RemoveBore(0)),
+            Action::Edit(Edit::RemoveBore(9)),
+        ],
+    );
+    assert_eq!(less.job.part.sections.len(), 1);
+    assert!(less.job.part.bores.is_empty());
+    let full = after(
+        less,
+        (0..40).map(|_| Action::Edit(Edit::AddSection(SectionKind::Cylinder))),
+    );
+    assert_eq!(full.job.part.sections.len(), Job::MOST_SECTIONS);
+}
+
+#[test]
+fn any_stage_opens_at_any_time() {
+    for stage in Stage::ALL {
+        assert_eq!(after(fresh(), [Action::GoTo(stage)]).stage, stage);
+    }
+}
+
+#[test]
+fn another_job_in_place_of_a_visitors_brings_ones_own_back_first() {
+    let [own, other, third] = demo_jobs();
+    let (stored, link) = (encode(&own).unwrap(), encode(&other).unwrap());
+    let visiting = State::open(Some(&stored), &link, None);
+    for action in [Action::Reset, Action::TakeExample(Rc::new(third))] {
+        let replaced = after(visiting.clone(), [action]);
+        assert!(replaced.job_to_keep().is_some());
+        let back = after(replaced, [Action::Undo]);
+        assert_eq!(*back.job, own);
+        assert_eq!(back.notice, None, "it is back already");
+        assert_eq!(*after(back, [Action::Undo]).job, other);
+    }
+}
+
+#[test]
+fn the_way_back_to_ones_own_link_is_the_way_back_to_ones_own_job() {
+    let [own, other, _] = demo_jobs();
+    let (stored, link) = (encode(&own).unwrap(), encode(&other).unwrap());
+    let visiting = State::open(Some(&stored), &link, None);
+    let back = after(visiting, [Action::OpenLink(stored)]);
+    assert_eq!(*back.job, own);
+    assert_eq!(back.own, None);
+}
+
+#[test]
+fn a_bad_link_is_told_until_the_person_goes_on() {
+    let state = State::open(None, "b123", None);
+    assert!(matches!(state.notice, Some(Notice::BadLink(_))));
+    let later = after(state, [typed(Field::WantedLength, "33")]);
+    assert_eq!(later.notice, None);
+}
+
+#[test]
+fn garbage_in_the_store_leaves_the_job_of_the_address() {
+    let [job, ..] = demo_jobs();
+    let address = encode(&job).unwrap();
+    let state = State::open(Some("garbage"), &address, Some(&address));
+    assert_eq!(*state.job, job);
+    assert_eq!(state.notice, Some(Notice::BadStore));
+}
+
+#[test]
+fn a_name_is_one_step_of_undo_however_long() {
+    let names = ["A", "Ar", "Arb"].map(|name| Action::Edit(Edit::Title(name.to_owned())));
+    let state = after(fresh(), names);
+    assert_eq!(state.job.title, "Arb");
+    let back = after(state, [Action::Undo]);
+    assert_eq!(back.job.title, "");
+    assert!(!back.can_undo());
+}
+
+#[test]
+fn a_choice_leaves_what_was_typed_wrongly_elsewhere() {
+    let head = Field::HeadDiameter;
+    let row = Field::Section(0, SectionField::Length);
+    let state = after(
+        fresh(),
+        [
+            typed(head, "forty"),
+            typed(row, "long"),
+            Action::Edit(Edit::AddBore(BoreKind::Drilled)),
+        ],
+    );
+    assert_eq!(state.reading(row).text, "long");
+    let moved = after(
+        state,
+        [Action::Edit(Edit::SectionKind(0, SectionKind::Taper))],
+    );
+    assert_eq!(moved.reading(head).text, "forty");
+    assert_eq!(moved.reading(row).text, "80");
+}
+
+#[test]
+fn the_length_over_all_opens_the_length_of_the_last_section() {
+    let state = after(
+        fresh(),
+        [
+            Action::Edit(Edit::AddSection(SectionKind::Cylinder)),
+            Action::Pick(Some(Field::Sections)),
+        ],
+    );
+    let last = Field::Section(1, SectionField::Length);
+    assert_eq!(state.picked, Some(last));
+    assert_eq!(
+        after(fresh(), [Action::Pick(Some(Field::Bores))]).picked,
+        None
+    );
+}

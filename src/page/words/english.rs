@@ -1,0 +1,401 @@
+//! English: the fixed texts.
+
+use skimwright::cutting::PassKind;
+use skimwright::job::{BoreBottom, CentreOrder, CutOffMethod};
+use skimwright::link::LinkError;
+use skimwright::plan::Level;
+use skimwright::quantity::Units;
+use skimwright::rework::CutKind;
+use skimwright::sheet::Measure;
+use skimwright::tables::{TaperSeries, ThreadSeries, ToolKind, WorkMaterial};
+
+use super::text::Text;
+use crate::page::edit::{BoreKind, SectionKind};
+use crate::page::state::{Look, Saved, Shown, Stage};
+
+#[expect(
+    clippy::too_many_lines,
+    clippy::match_same_arms,
+    reason = "one arm a text, in the order of the catalogue; two may read the same in one language"
+)]
+pub(super) const fn text(text: Text) -> &'static str {
+    match text {
+        Text::AppName => "Skimwright",
+        Text::JobUntitled => "Job without a name",
+        Text::StageName(stage) => stage_name(stage),
+        Text::StageLead(stage) => stage_lead(stage),
+        Text::StagesLabel => "Stages of the job",
+        Text::Undo => "Undo",
+        Text::Redo => "Redo",
+        Text::Share => "Share",
+        Text::Menu => "Menu",
+        Text::Close => "Close",
+        Text::SavedState(saved) => saved_state(saved),
+        Text::DrawingLabel => "Drawing of the part, to scale",
+        Text::DrawingHint => "Tap a dimension to change it.",
+        Text::DrawingKeyReceived => "as received",
+        Text::DrawingKeyFinished => "finished",
+        Text::DrawingKeyRemoved => "comes off",
+        Text::DrawingMissing => {
+            "Nothing to draw yet: a figure of the part is missing or out of range."
+        }
+        Text::Done => "Done",
+        Text::Measure(measure) => measure_name(measure),
+        Text::GroupPart => "The part",
+        Text::GroupShank => "Shank, from the shoulder outward",
+        Text::GroupHoles => "Holes in the free end",
+        Text::GroupFinished => "Finished shank",
+        Text::GroupReceiver => "What it goes into",
+        Text::GroupCuttingOff => "Cutting off, facing, centring",
+        Text::GroupTurning => "Turning",
+        Text::GroupTimes => "Times for each pass",
+        Text::NoHoles => "No holes: the end is solid.",
+        Text::AddSection => "Add a section at the free end",
+        Text::AddHole => "Add a hole",
+        Text::Remove => "Take out",
+        Text::MoveOutward => "Move outward",
+        Text::SectionKind(kind) => section_kind(kind),
+        Text::BoreKind(kind) => bore_kind(kind),
+        Text::Bottom(BoreBottom::DrillPoint) => "Drill point, 118°",
+        Text::Bottom(BoreBottom::Flat) => "Flat",
+        Text::TaperSeries(series) => taper_series(series),
+        Text::ThreadSeries(series) => thread_series(series),
+        Text::Material(material) => material_name(material),
+        Text::Tool(tool) => tool_name(tool),
+        Text::CutOffMethod(method) => cut_off_method(method),
+        Text::CentreOrder(CentreOrder::AfterFacing) => "After facing",
+        Text::CentreOrder(CentreOrder::BeforeFacing) => "Before facing",
+        Text::ToleranceClass(class) => class.code(),
+        Text::ToleranceLimits => "Limits of my own",
+        Text::KeysLabel => "Keys that a phone lacks",
+        Text::KeySlash => "Fraction bar",
+        Text::KeyMinus => "Minus",
+        Text::KeyPlus => "Plus",
+        Text::KeyInch => "Inch",
+        Text::KeyMillimetre => "mm, millimetre",
+        Text::KeySpace => "Space",
+        Text::FiguresLabel => "The five figures",
+        Text::FigureName(shown) => figure_name(shown),
+        Text::FigureMissing => "not yet",
+        Text::FigureCut => "Cut off",
+        Text::FigureShank => "Shank left",
+        Text::FigureStock => "Off per pass",
+        Text::FigureCentre => "Centre depth",
+        Text::FigureTime => "Turning time",
+        Text::FromFreeEnd => "from free end",
+        Text::Gripped => "grip",
+        Text::NothingOff => "nothing",
+        Text::NoCentreWanted => "none wanted",
+        Text::OnDrill => "centre drill",
+        Text::OnHole => "on hole of",
+        Text::CutKind(kind) => cut_kind(kind),
+        Text::FindingsLabel => "Findings",
+        Text::LevelName(Level::Clear) => "Clear",
+        Text::LevelName(Level::Caution) => "Caution",
+        Text::LevelName(Level::Stop) => "Stop",
+        Text::ToField => "Change",
+        Text::PassesLabel => "Passes",
+        Text::PassNumber => "No.",
+        Text::PassKind(kind) => pass_kind(kind),
+        Text::PassInfeed => "Infeed",
+        Text::PassOff => "Off ⌀",
+        Text::PassAfter => "⌀ after",
+        Text::PassMetal => "In metal",
+        Text::PassSpeed => "Speed",
+        Text::PassFeed => "Feed",
+        Text::PassTime => "Time",
+        Text::NoPasses => "No passes: there is nothing to turn off, or a figure is missing.",
+        Text::PassesNote => {
+            "Infeed is on radius, as the cross-slide moves. Stop after each of the two last cuts and measure: the \
+             first shows what the second will do."
+        }
+        Text::MoreLabel => "More figures",
+        Text::LimitsLabel => "Finished diameter, smallest to largest",
+        Text::SectionsOffLabel => "Comes off the diameter",
+        Text::MetalLabel => "Where the metal of the shank goes",
+        Text::MetalReceived => "Shank as received",
+        Text::MetalOffcut => "Offcut",
+        Text::MetalKerf => "Kerf, to dust",
+        Text::MetalFacing => "Faced off",
+        Text::MetalTurned => "Turned off",
+        Text::MetalCentred => "Centred out",
+        Text::MetalLeft => "Finished shank",
+        Text::CareLabel => "Take care",
+        Text::CareSetUp => {
+            "Take the chuck key out, keep sleeves and hair away, wear eye protection, stop the spindle to measure."
+        }
+        Text::CareDisc => {
+            "Abrasive disc: guard on, right speed for the disc, eye and ear protection, never twist it in the cut; \
+             cover the ways from the grit. Keep the work below 150 °C: no colour."
+        }
+        Text::CareHard => {
+            "Hard work: chips are hot and sharp, and an edge can burst. Keep the guard down; centre a hard end with \
+             carbide."
+        }
+        Text::CareChips => "Long chips: stop the spindle and use a hook, never the hand.",
+        Text::CarePolish => "Polishing: hold the strip open-handed, never wound round the work.",
+        Text::CareLives => {
+            "For parts that lift, hold pressure, or belong to a vehicle, an aircraft or a medical device, the local \
+             rules and a licensed engineer decide, not this page."
+        }
+        Text::CareEstimates => {
+            "Times and masses are estimates. Heat treatment and hidden flaws cannot be seen from here."
+        }
+        Text::WorkingFormula => "Formula",
+        Text::WorkingNumbers => "With the numbers",
+        Text::WorkingInputs => "What went in",
+        Text::WorkingSource => "Source",
+        Text::WorkingEstimate => "An estimate",
+        Text::BadLink(error) => bad_link(error),
+        Text::BadStore => {
+            "The job kept in this browser could not be read. It was put aside, not deleted."
+        }
+        Text::Copied => "The link is copied. Paste it to the part's owner.",
+        Text::ShareFailed => {
+            "This browser lets no page share or copy. Here is the link, to copy by hand:"
+        }
+        Text::Replaced => "A new job stands here. Undo brings the one before back.",
+        Text::Visiting => "This job came with a link. Your own job is kept and not changed.",
+        Text::KeepVisitor => "Make it my job",
+        Text::BackToOwn => "Back to mine",
+        Text::UpdateWaits => "A newer version of the page is ready. Nothing you typed is lost.",
+        Text::UpdateNow => "Use it now",
+        Text::Dismiss => "All right",
+        Text::UnitsLabel => "Units",
+        Text::UnitsName(Units::Metric) => "mm",
+        Text::UnitsName(Units::InchDecimal) => "inch, decimal",
+        Text::UnitsName(Units::InchFraction) => "inch, 1/64",
+        Text::LookLabel => "Look",
+        Text::LookName(look) => look_name(look),
+        Text::ExamplesLabel => "Examples",
+        Text::ExamplesLead => "Each takes the place of the job here; undo brings it back.",
+        Text::ResetJob => "Start over",
+        Text::ResetQuestion => {
+            "Put a plain new job in the place of this one? Undo brings this one back."
+        }
+        Text::ResetYes => "Start over",
+        Text::ResetNo => "Keep this job",
+        Text::PrivacyLabel => "Privacy",
+        Text::Privacy => {
+            "Everything is worked out and kept on this device. A link holds the whole job in the part that browsers \
+             never send; who has the link has the job."
+        }
+        Text::ShareTitle => "Rework of a turned part",
+        Text::JobName => "Name of the job",
+    }
+}
+
+pub(super) fn usual(value: &str) -> String {
+    format!("usual: {value}")
+}
+
+pub(super) fn labelled(label: &str, value: &str) -> String {
+    format!("{label} {value}")
+}
+
+/// A label with the row that it is about, such as a section.
+pub(super) fn about_row(label: &str, row: &str) -> String {
+    format!("{label}: {}", row.to_lowercase())
+}
+
+pub(super) fn off_diameter(off: &str) -> String {
+    format!("{off} off ⌀")
+}
+
+pub(super) fn findings_in_short(stops: usize, cautions: usize) -> String {
+    let count = |number: usize, one: &str, more: &str| match number {
+        1 => format!("1 {one}"),
+        _ => format!("{number} {more}"),
+    };
+    match (stops, cautions) {
+        (0, 0) => "Clear: nothing stands against the plan.".to_owned(),
+        (0, _) => format!(
+            "{} to read in the plan.",
+            count(cautions, "caution", "cautions")
+        ),
+        (_, 0) => format!("{} in the plan.", count(stops, "stop", "stops")),
+        _ => format!(
+            "{} and {} in the plan.",
+            count(stops, "stop", "stops"),
+            count(cautions, "caution", "cautions")
+        ),
+    }
+}
+
+const fn stage_name(stage: Stage) -> &'static str {
+    match stage {
+        Stage::Received => "Received",
+        Stage::Wanted => "Wanted",
+        Stage::Plan => "Plan",
+    }
+}
+
+const fn stage_lead(stage: Stage) -> &'static str {
+    match stage {
+        Stage::Received => "The part as it came in.",
+        Stage::Wanted => "What the shank shall become.",
+        Stage::Plan => "What to do, and whether it can be done.",
+    }
+}
+
+const fn measure_name(measure: Measure) -> &'static str {
+    match measure {
+        Measure::Entered => "Dimension",
+        Measure::TotalLength => "Length over all",
+        Measure::TaperStart => "Large end of the taper",
+        Measure::TaperEnd => "Small end of the taper",
+        Measure::CutFromFreeEnd => "Mark for the cut, from the free end",
+        Measure::CutFromShoulder => "Mark for the cut, from the shoulder",
+        Measure::Kerf => "Kerf",
+        Measure::FacingTaken => "Faced off",
+        Measure::ShankFinished => "Shank after facing",
+        Measure::OffcutLength => "Length of the offcut",
+        Measure::CentreDepth => "Depth to feed in",
+    }
+}
+
+const fn saved_state(saved: Saved) -> &'static str {
+    match saved {
+        Saved::Pending => "saving…",
+        Saved::Yes => "saved on this device",
+        Saved::Refused => "NOT saved: this browser keeps nothing. Share the link to yourself.",
+        Saved::Visiting => "from a link, not saved here",
+    }
+}
+
+const fn section_kind(kind: SectionKind) -> &'static str {
+    match kind {
+        SectionKind::Cylinder => "Cylinder",
+        SectionKind::Taper => "Taper, two diameters",
+        SectionKind::StandardTaper => "Standard taper",
+    }
+}
+
+const fn bore_kind(kind: BoreKind) -> &'static str {
+    match kind {
+        BoreKind::Drilled => "Plain hole",
+        BoreKind::Tapped => "Tapped hole",
+        BoreKind::CentreHole => "Centre hole",
+    }
+}
+
+const fn taper_series(series: TaperSeries) -> &'static str {
+    match series {
+        TaperSeries::Morse => "Morse",
+        TaperSeries::BrownSharpe => "Brown & Sharpe",
+        TaperSeries::Jarno => "Jarno",
+    }
+}
+
+const fn thread_series(series: ThreadSeries) -> &'static str {
+    match series {
+        ThreadSeries::MetricCoarse => "Metric, coarse",
+        ThreadSeries::MetricFine => "Metric, fine",
+        ThreadSeries::Unc => "UNC",
+        ThreadSeries::Unf => "UNF",
+        ThreadSeries::Bsw => "BSW",
+    }
+}
+
+const fn material_name(material: WorkMaterial) -> &'static str {
+    match material {
+        WorkMaterial::LowCarbonSteel => "Low-carbon steel",
+        WorkMaterial::MediumCarbonSteel => "Medium-carbon steel",
+        WorkMaterial::AlloySteelTempered => "Alloy steel, tempered (about 30 HRC)",
+        WorkMaterial::AlloySteelHard => "Alloy steel, hard (40–45 HRC)",
+        WorkMaterial::ToolSteelAnnealed => "Tool steel, annealed",
+        WorkMaterial::HardenedSteel => "Hardened steel (50–62 HRC)",
+        WorkMaterial::CaseHardenedSteel => "Case-hardened steel",
+        WorkMaterial::HighSpeedSteelHard => "High-speed steel, hard (62–66 HRC)",
+        WorkMaterial::StainlessMartensitic => "Stainless steel, martensitic",
+        WorkMaterial::StainlessAustenitic => "Stainless steel, austenitic",
+        WorkMaterial::GreyIron => "Grey cast iron",
+        WorkMaterial::DuctileIron => "Ductile cast iron",
+        WorkMaterial::AluminiumAlloy => "Aluminium alloy",
+        WorkMaterial::Brass => "Brass",
+        WorkMaterial::Bronze => "Bronze",
+        WorkMaterial::TitaniumAlloy => "Titanium alloy",
+    }
+}
+
+const fn tool_name(tool: ToolKind) -> &'static str {
+    match tool {
+        ToolKind::HighSpeedSteel => "High-speed steel",
+        ToolKind::BrazedCarbide => "Brazed carbide",
+        ToolKind::IndexableCarbide => "Carbide insert, coated",
+        ToolKind::CubicBoronNitride => "Boron nitride (CBN) insert",
+    }
+}
+
+const fn cut_off_method(method: CutOffMethod) -> &'static str {
+    match method {
+        CutOffMethod::HandDisc => "Abrasive disc by hand",
+        CutOffMethod::ChopWheel => "Abrasive wheel in a stand",
+        CutOffMethod::Saw => "Saw",
+        CutOffMethod::PartingTool => "Parting tool",
+    }
+}
+
+const fn cut_kind(kind: CutKind) -> &'static str {
+    match kind {
+        CutKind::CutAndFace => "Cut off",
+        CutKind::FaceOnly => "Face back",
+        CutKind::AsItIs => "No cut",
+    }
+}
+
+const fn figure_name(shown: Shown) -> &'static str {
+    match shown {
+        Shown::CutFromFreeEnd => "Mark for the cut, from the free end",
+        Shown::CutFromShoulder => "Mark for the cut, from the shoulder",
+        Shown::OffcutLength => "Length of the offcut",
+        Shown::OffcutMass => "Mass of the offcut",
+        Shown::ShankAfterCut => "Shank after cutting, before facing",
+        Shown::ShankFinished => "Shank after facing",
+        Shown::Grip => "What the receiver can grip",
+        Shown::StockOff => "Most to come off the diameter",
+        Shown::RoughEach => "Each roughing pass, off the diameter",
+        Shown::SpindleSpeed => "Spindle speed of the first pass",
+        Shown::ConeDepth => "Depth of the cone",
+        Shown::CentreDepth => "Depth to feed in",
+        Shown::Time => "Turning time",
+        Shown::LargestDiameter => "Largest diameter to be had",
+        Shown::Wall(_) => "Least wall",
+    }
+}
+
+const fn pass_kind(kind: PassKind) -> &'static str {
+    match kind {
+        PassKind::Rough => "rough",
+        PassKind::Last => "last",
+        PassKind::Polish => "polish",
+    }
+}
+
+const fn look_name(look: Look) -> &'static str {
+    match look {
+        Look::System => "as the device",
+        Look::Light => "light",
+        Look::Dark => "dark",
+        Look::Sunlight => "sunlight",
+    }
+}
+
+const fn bad_link(error: LinkError) -> &'static str {
+    match error {
+        LinkError::Empty | LinkError::NotALink => {
+            "The address holds no job of this page. Yours is unchanged."
+        }
+        LinkError::Newer { .. } => {
+            "This link is from a newer version of the page. Load the page anew with a signal, then open the link \
+             again. Yours is unchanged."
+        }
+        LinkError::TooLong | LinkError::BeyondLimits | LinkError::TooLarge => {
+            "This link holds more than a job of this page can have. Yours is unchanged."
+        }
+        LinkError::Damaged => {
+            "This link was cut short or changed on its way. Ask for it again, and copy the whole of it. Yours is \
+             unchanged."
+        }
+    }
+}

@@ -1,0 +1,267 @@
+//! The one catalogue of all text that the page shows.
+//!
+//! A sentence is asked for by what it says, never written where it is shown. Each language is a module with the
+//! same functions, each a `match` over all that can be said, so that the compiler finds what is missing.
+
+mod english;
+mod english_fields;
+mod english_findings;
+mod english_working;
+mod text;
+
+use skimwright::job::Field;
+use skimwright::plan::Finding;
+use skimwright::quantity::{Dimension, Feed, Grade, Length, RotationalSpeed, Units, show};
+use skimwright::sheet::Measure;
+use skimwright::working::{Input, Meaning, Source, Value};
+
+pub(crate) use english_findings::FindingWords;
+pub(crate) use text::Text;
+
+use super::state::{Shown, Wrong};
+
+/// The languages of the page.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Language {
+    #[default]
+    English,
+}
+
+/// The words in one language, with figures in the units in use.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) struct Words {
+    language: Language,
+    units: Units,
+}
+
+impl Words {
+    pub(crate) const fn new(units: Units) -> Self {
+        Self {
+            language: Language::English,
+            units,
+        }
+    }
+
+    /// A fixed text.
+    pub(crate) fn say(self, text: Text) -> &'static str {
+        match self.language {
+            Language::English => english::text(text),
+        }
+    }
+
+    /// The label of a field, as it stands beside it.
+    pub(crate) fn field(self, field: Field) -> &'static str {
+        match self.language {
+            Language::English => english_fields::label(field),
+        }
+    }
+
+    /// The name of a field where it stands alone: with the section or hole that it belongs to.
+    pub(crate) fn field_in_full(self, field: Field) -> String {
+        match self.language {
+            Language::English => english_fields::in_full(field),
+        }
+    }
+
+    /// A short note under a field, where there is something to know.
+    pub(crate) fn hint(self, field: Field) -> Option<&'static str> {
+        match self.language {
+            Language::English => english_fields::hint(field),
+        }
+    }
+
+    /// What is wrong with a field, and what would mend it.
+    pub(crate) fn wrong(self, field: Field, wrong: &Wrong, kept: Option<&str>) -> String {
+        match self.language {
+            Language::English => english_fields::wrong(self, field, wrong, kept),
+        }
+    }
+
+    /// A finding and what to do about it.
+    pub(crate) fn finding(self, finding: &Finding) -> FindingWords {
+        match self.language {
+            Language::English => english_findings::finding(self, finding),
+        }
+    }
+
+    /// What a symbol stands for.
+    pub(crate) fn meaning(self, meaning: Meaning) -> String {
+        match self.language {
+            Language::English => english_working::meaning(meaning),
+        }
+    }
+
+    /// Where a formula comes from.
+    pub(crate) fn source(self, source: Source) -> String {
+        match self.language {
+            Language::English => english_working::source(source),
+        }
+    }
+
+    /// A length that is marked or sawn.
+    pub(crate) fn length(self, length: Length) -> String {
+        self.units.length(length, Grade::Length)
+    }
+
+    /// A diameter or infeed that is measured or dialled.
+    pub(crate) fn size(self, length: Length) -> String {
+        self.units.length(length, Grade::Size)
+    }
+
+    /// A size that must not be exceeded, rounded down.
+    pub(crate) fn size_at_most(self, length: Length) -> String {
+        self.units.size_at_most(length)
+    }
+
+    /// A size that must be reached, rounded up.
+    pub(crate) fn size_at_least(self, length: Length) -> String {
+        self.units.size_at_least(length)
+    }
+
+    /// The same without its unit, for a table that names it once.
+    pub(crate) fn size_bare(self, length: Length) -> String {
+        self.units.length_bare(length, Grade::Size)
+    }
+
+    /// The same for a length.
+    pub(crate) fn length_bare(self, length: Length) -> String {
+        self.units.length_bare(length, Grade::Length)
+    }
+
+    pub(crate) const fn units(self) -> Units {
+        self.units
+    }
+
+    /// A feed without its unit.
+    pub(crate) fn feed_bare(self, feed: Feed) -> String {
+        without_unit(&self.units.feed(feed))
+    }
+
+    /// The sign of the unit in use.
+    pub(crate) const fn unit(self, dimension: Dimension) -> &'static str {
+        self.units.typed_unit(dimension).sign()
+    }
+
+    /// The sign of the length unit in use.
+    pub(crate) const fn length_unit(self) -> &'static str {
+        self.unit(Dimension::Length)
+    }
+
+    /// A value of any kind.
+    pub(crate) fn value(self, value: Value) -> String {
+        match value {
+            Value::Length(grade, length) => self.units.length(length, grade),
+            Value::Angle(angle) => format!("{}°", show::trimmed(angle.to_degrees(), 3)),
+            Value::Time(time) => show::time(time),
+            Value::Speed(speed) => self.units.speed(speed),
+            Value::Feed(feed) => self.units.feed(feed),
+            Value::Rotation(speed) => show::rotation(speed),
+            Value::Mass(mass) => self.units.mass(mass),
+            Value::Volume(volume) => self.units.volume(volume),
+            Value::Density(density) => {
+                format!("{}\u{a0}kg/m³", show::decimal(density.to_kg_per_m3(), 0))
+            }
+            Value::Ratio(ratio) => show::trimmed(ratio, 4),
+            Value::Count(count) => count.to_string(),
+        }
+    }
+
+    /// An input of a formula: what it is and what it was.
+    pub(crate) fn input(self, input: &Input) -> (String, String) {
+        (self.meaning(input.meaning), self.value(input.value))
+    }
+
+    /// What an empty field stands for.
+    pub(crate) fn usual(self, value: &str) -> String {
+        match self.language {
+            Language::English => english::usual(value),
+        }
+    }
+
+    /// A figure behind its short label.
+    pub(crate) fn labelled(self, label: &str, value: &str) -> String {
+        match self.language {
+            Language::English => english::labelled(label, value),
+        }
+    }
+
+    /// A label with the section or hole that it is about.
+    fn about_row(self, label: &str, row: &str) -> String {
+        match self.language {
+            Language::English => english::about_row(label, row),
+        }
+    }
+
+    /// What a pass takes off the diameter.
+    pub(crate) fn off_diameter(self, off: &str) -> String {
+        match self.language {
+            Language::English => english::off_diameter(off),
+        }
+    }
+
+    /// What the findings come to.
+    pub(crate) fn findings_in_short(self, stops: usize, cautions: usize) -> String {
+        match self.language {
+            Language::English => english::findings_in_short(stops, cautions),
+        }
+    }
+
+    /// The name of a section, counted from 1.
+    pub(crate) fn section(self, index: u8) -> String {
+        match self.language {
+            Language::English => english_fields::section(index),
+        }
+    }
+
+    /// The name of a hole, counted from 1.
+    pub(crate) fn hole(self, index: u8) -> String {
+        match self.language {
+            Language::English => english_fields::hole(index),
+        }
+    }
+
+    /// What comes off a section, as a label.
+    pub(crate) fn section_off(self, index: u8) -> String {
+        self.about_row(self.say(Text::SectionsOffLabel), &self.section(index))
+    }
+
+    /// The name of a figure, with the hole that it belongs to.
+    pub(crate) fn figure_name(self, shown: Shown) -> String {
+        let name = self.say(Text::FigureName(shown));
+        match shown {
+            Shown::Wall(bore) => self.about_row(name, &self.hole(bore)),
+            _ => name.to_owned(),
+        }
+    }
+
+    /// A dimension on the drawing, as a reader says it: what it is and what it is now.
+    pub(crate) fn dimension(self, field: Field, measure: Measure, text: &str) -> String {
+        let name = match measure {
+            Measure::Entered => self.field_in_full(field),
+            other => self.say(Text::Measure(other)).to_owned(),
+        };
+        self.labelled(&name, text)
+    }
+
+    /// Low and high with one dash between.
+    pub(crate) fn range(self, low: &str, high: &str) -> String {
+        match self.language {
+            Language::English => format!("{low} to {high}"),
+        }
+    }
+}
+
+/// A spindle speed without its unit.
+pub(crate) fn rotation_bare(speed: RotationalSpeed) -> String {
+    without_unit(&show::rotation(speed))
+}
+
+/// The number before the gap that every shown unit stands behind.
+fn without_unit(shown: &str) -> String {
+    split_unit(shown).0.to_owned()
+}
+
+/// A number and its unit, apart.
+pub(crate) fn split_unit(shown: &str) -> (&str, &str) {
+    shown.rsplit_once('\u{a0}').unwrap_or((shown, ""))
+}

@@ -1,0 +1,166 @@
+//! The working of a figure: formula, numbers, what went in, source and range.
+
+use skimwright::job::Field;
+use skimwright::plan::Plan;
+use skimwright::working::{Input, Meaning, Range, Value, Working};
+use yew::prelude::*;
+
+use super::modal::Modal;
+use super::state::{Action, Shown, Stage};
+use super::store::{Store, on, words};
+use super::words::Text;
+
+/// A figure of the plan, ready to be shown with its working.
+pub(crate) struct ShownFigure<'a> {
+    pub(crate) value: Value,
+    pub(crate) range: Option<(Value, Value)>,
+    pub(crate) working: &'a Working,
+}
+
+/// Finds a figure in the plan.
+pub(crate) fn figure_of(plan: &Plan, shown: Shown) -> Option<ShownFigure<'_>> {
+    let cut = plan.cut_off.as_ref();
+    let stock = plan.stock_off.as_ref();
+    let centre = plan.centre.as_ref();
+    match shown {
+        Shown::CutFromFreeEnd => cut.map(|cut| figure(&cut.from_free_end, Value::length)),
+        Shown::CutFromShoulder => cut.map(|cut| figure(&cut.from_shoulder, Value::length)),
+        Shown::OffcutLength => cut.map(|cut| figure(&cut.offcut_length, Value::length)),
+        Shown::OffcutMass => cut.map(|cut| figure(&cut.offcut_mass, Value::Mass)),
+        Shown::ShankAfterCut => cut.map(|cut| figure(&cut.shank_after_cut, Value::length)),
+        Shown::ShankFinished => cut.map(|cut| figure(&cut.shank_finished, Value::length)),
+        Shown::Grip => plan.grip.as_ref().map(|grip| figure(grip, Value::length)),
+        Shown::StockOff => stock.map(|stock| figure(&stock.most, Value::size)),
+        Shown::RoughEach => stock?
+            .rough_each
+            .as_ref()
+            .map(|each| figure(each, Value::size)),
+        Shown::SpindleSpeed => stock?
+            .spindle_speed
+            .as_ref()
+            .map(|speed| figure(speed, Value::Rotation)),
+        Shown::ConeDepth => centre.map(|centre| figure(&centre.cone_depth, Value::length)),
+        Shown::CentreDepth => centre.map(|centre| figure(&centre.feed_depth, Value::length)),
+        Shown::Time => plan
+            .time
+            .as_ref()
+            .map(|time| figure(&time.total, Value::Time)),
+        Shown::LargestDiameter => plan
+            .clean_up
+            .as_ref()
+            .map(|clean| figure(&clean.largest_diameter, Value::size)),
+        Shown::Wall(bore) => plan
+            .walls
+            .iter()
+            .find(|wall| wall.bore == bore)
+            .map(|wall| figure(&wall.least, Value::length)),
+    }
+}
+
+fn figure<Q: Copy>(
+    figure: &skimwright::working::Figure<Q>,
+    value: impl Fn(Q) -> Value,
+) -> ShownFigure<'_> {
+    ShownFigure {
+        value: value(figure.value),
+        range: figure
+            .range
+            .map(|Range { low, high }| (value(low), value(high))),
+        working: &figure.working,
+    }
+}
+
+/// The panel that shows how a figure came about.
+pub(crate) fn working_panel(store: &Store, shown: Shown) -> Html {
+    let words = words(store);
+    let Some(figure) = figure_of(&store.plan, shown) else {
+        return Html::default();
+    };
+    let working = figure.working;
+    let numbers = working.with_numbers(|value| words.value(value));
+    let range = figure
+        .range
+        .map(|(low, high)| words.range(&words.value(low), &words.value(high)));
+    html! {
+        <Modal title={words.figure_name(shown)}>
+            <p class="working-value">{ words.value(figure.value) }</p>
+            if let Some(range) = range {
+                <p class="working-range">
+                    { words.say(Text::WorkingEstimate) }{ ": " }{ range }
+                </p>
+            }
+            <h3>{ words.say(Text::WorkingFormula) }</h3>
+            <p class="formula">{ working.symbol }{ " = " }{ working.formula }</p>
+            { for working.parts.iter().map(|part| html! { <p class="formula">{ *part }</p> }) }
+            <h3>{ words.say(Text::WorkingNumbers) }</h3>
+            <p class="formula">
+                { working.symbol }{ " = " }{ numbers }{ " = " }{ words.value(figure.value) }
+            </p>
+            <h3>{ words.say(Text::WorkingInputs) }</h3>
+            <ul class="inputs">
+                { for working.inputs.iter().map(|input| input_row(store, input)) }
+            </ul>
+            <h3>{ words.say(Text::WorkingSource) }</h3>
+            <p>{ words.source(working.source) }</p>
+        </Modal>
+    }
+}
+
+fn input_row(store: &Store, input: &Input) -> Html {
+    let words = words(store);
+    let (name, value) = words.input(input);
+    let change = match input.meaning {
+        Meaning::Field(field) => html! {
+            <button type="button" class="button" onclick={go_to(store, field)}>
+                { words.say(Text::ToField) }
+            </button>
+        },
+        _ => Html::default(),
+    };
+    html! {
+        <li class="input">
+            <span class="input-symbol">{ input.symbol }</span>
+            <span class="input-name">{ name }</span>
+            <span class="input-value">{ value }</span>
+            { change }
+        </li>
+    }
+}
+
+/// Leads to a field: its stage, with the field open.
+pub(crate) fn go_to(store: &Store, field: Field) -> Callback<MouseEvent> {
+    let close = on::<MouseEvent>(store, || Action::Show(None));
+    let turn = on::<MouseEvent>(store, move || Action::GoTo(stage_of(field)));
+    let pick = on::<MouseEvent>(store, move || Action::Pick(Some(field)));
+    Callback::from(move |event: MouseEvent| {
+        close.emit(event.clone());
+        turn.emit(event.clone());
+        pick.emit(event);
+    })
+}
+
+/// The stage that a field stands on.
+const fn stage_of(field: Field) -> Stage {
+    match field {
+        Field::Title
+        | Field::Material
+        | Field::HeadDiameter
+        | Field::HeadLength
+        | Field::Runout
+        | Field::Sections
+        | Field::Section(..)
+        | Field::Bores
+        | Field::Bore(..) => Stage::Received,
+        Field::WantedDiameter
+        | Field::Tolerance
+        | Field::UpperDeviation
+        | Field::LowerDeviation
+        | Field::WantedLength
+        | Field::ShoulderRadius
+        | Field::EndChamfer
+        | Field::Countersink
+        | Field::ReceiverDepth
+        | Field::LeastGrip => Stage::Wanted,
+        _ => Stage::Plan,
+    }
+}
