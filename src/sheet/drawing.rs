@@ -7,7 +7,7 @@ use super::body::{Body, OVERHANG};
 use super::dimension::{DimensionMark, wishes};
 use super::geometry::Shape;
 use super::place::{CHARACTER, place};
-use super::scale::{Scale, Side};
+use super::scale::{CLEAR, Scale, Side};
 use crate::job::Job;
 use crate::part::{Pick, Received};
 use crate::plan::Plan;
@@ -113,7 +113,16 @@ pub fn drawing(job: &Job, plan: &Plan, stage: Stage, canvas: Canvas, units: Unit
     let wishes = wishes(job, plan, received, stage, units, most_characters);
     let layout = place(wishes, &scale, canvas);
     let rows = |side| f64::from(layout.rows(side)) * canvas.target;
-    scale.axis = rows(Side::View) - scale.top();
+    let whole = scale.below;
+    let shank = received
+        .outer
+        .largest(received.outer.start(), received.outer.end())
+        .map_or(whole, |point| point.radius.to_mm() * scale.factor + CLEAR);
+    (scale.above, scale.below) = (
+        layout.clear_of(Side::View, whole, shank, &scale),
+        layout.clear_of(Side::Section, whole, shank, &scale),
+    );
+    scale.axis = rows(Side::View) + scale.above;
     let height = scale.bottom() + rows(Side::Section);
     let shapes = Body::new(received, plan).shapes(&scale);
     let mut dimensions = layout.marks(&scale);
@@ -163,7 +172,8 @@ fn fit(received: &Received, canvas: Canvas) -> Scale {
         factor,
         shoulder: left - outer.start().to_mm() * factor,
         axis: 0.0,
-        reach: reach.to_mm() * factor,
+        above: reach.to_mm() * factor + CLEAR,
+        below: reach.to_mm() * factor + CLEAR,
     }
 }
 

@@ -76,6 +76,42 @@ fn the_examples_have_room_on_every_canvas() {
 }
 
 #[test]
+fn no_leader_runs_through_a_text() {
+    for job in demo_jobs().into_iter().chain([Job::default()]) {
+        let plan = plan(&job);
+        for width in [328.0, 378.0, 640.0] {
+            for units in [Units::Metric, Units::InchDecimal, Units::InchFraction] {
+                let sheet = drawing(&job, &plan, Stage::Wanted, canvas(width), units);
+                let slanting = |mark: &&DimensionMark| mark.kind == Kind::Leader;
+                for mark in sheet.dimensions.iter().filter(slanting) {
+                    // From the outline to the elbow, and on under the text; a text between would make them more.
+                    assert_eq!(mark.lines.len(), 2, "{} at {width}: {mark:?}", job.title);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn rows_beside_the_head_stand_near_the_shank() {
+    // Head ⌀50, shank ⌀32: M12 and its depths stand beside the head, the length over all below it.
+    let [arbor, ..] = demo_jobs();
+    let sheet = drawing(
+        &arbor,
+        &plan(&arbor),
+        Stage::Received,
+        Canvas::default(),
+        Units::Metric,
+    );
+    let axis_of = |shape: &&Shape| shape.role == Role::Axis;
+    let axis = sheet.shapes.iter().find(axis_of).unwrap().geometry.points()[0].y;
+    let head = axis + 25.0 * sheet.scale;
+    let of = |text: &str| sheet.dimensions.iter().find(|it| it.text == text).unwrap();
+    assert!(of("M12").hit.y < head + 10.0);
+    assert!(of("(106.50\u{a0}mm)").hit.y > head + 10.0);
+}
+
+#[test]
 fn both_directions_have_one_scale() {
     // Default: head ⌀40 × 30, shank ⌀20 × 80, finished ⌀16 × 50.
     let job = Job::default();

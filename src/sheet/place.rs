@@ -19,8 +19,8 @@ const GAP: f64 = 4.0;
 const PAST: f64 = 5.0;
 /// Where in its row the dimension line lies, from the top.
 const LINE_AT: f64 = 0.7;
-/// How far a leader goes aside for each pixel upward.
-const SLANT: f64 = 0.35;
+/// How far a leader goes aside for each pixel upward, the better slant first.
+const SLANTS: [f64; 3] = [0.35, 0.12, 0.7];
 
 /// A dimension with its row and its place along the row.
 #[derive(Clone, Debug)]
@@ -46,7 +46,7 @@ pub(crate) struct Layout {
     placed: Vec<Placed>,
 }
 
-/// Puts every dimension into a row. Only `factor` and `shoulder` of the scale are used.
+/// Puts every dimension into a row. The axis need not be placed yet.
 pub(crate) fn place(wishes: Vec<Wish>, scale: &Scale, canvas: Canvas) -> Layout {
     let mut layout = Layout {
         canvas,
@@ -98,7 +98,7 @@ impl Layout {
     fn add(&mut self, wish: Wish, scale: &Scale, uprights: &[(Side, f64)]) {
         /// A row further out is worse than a text that interrupts a line, crossing a leader is worse than both.
         const CROSSING: u32 = 3;
-        const LEADER: u32 = 9;
+        const LEADER: u32 = 12;
         const ROW: u32 = 4;
         let own = wish.uprights(scale);
         let mut best: Option<(u32, u32, Spot)> = None;
@@ -119,7 +119,11 @@ impl Layout {
                     let over = placed.wish.side == wish.side && placed.row > row;
                     radial && over && spot.from < x && x < spot.to
                 });
-                let cost = row * ROW + order + count(crossed) * CROSSING + count(leaders) * LEADER;
+                let through = self.struck(&wish, row, spot, scale);
+                let cost = row * ROW
+                    + order / 2
+                    + count(crossed) * CROSSING
+                    + (count(leaders) + through) * LEADER;
                 if best.is_none_or(|(least, ..)| cost < least) {
                     best = Some((cost, row, spot));
                 }
@@ -130,6 +134,79 @@ impl Layout {
         }
     }
 
+    /// How often the line of a leader or a diameter would run through a text, its own included.
+    fn struck(&self, wish: &Wish, row: u32, spot: Spot, scale: &Scale) -> u32 {
+        let here = Placed {
+            wish: wish.clone(),
+            row,
+            spot,
+        };
+        let through = |line: &Placed, text: &Placed| {
+            let area = self.text_area(text, scale);
+            self.stroke(line, scale)
+                .is_some_and(|(from, to)| interrupted(from, to, &[area]) != [(from, to)])
+        };
+        let others = self
+            .placed
+            .iter()
+            .filter(|other| other.wish.side == wish.side);
+        others.fold(u32::from(through(&here, &here)), |sum, other| {
+            sum + u32::from(through(&here, other)) + u32::from(through(other, &here))
+        })
+    }
+
+    /// The line from the outline to the text of a diameter or a leader.
+    fn stroke(&self, placed: &Placed, scale: &Scale) -> Option<(Point, Point)> {
+        let line_y = self.line_y(placed.wish.side, placed.row, scale);
+        match placed.wish.target {
+            Target::Along { .. } => None,
+            Target::Diameter { z, radius } => {
+                let tip = scale.point(placed.wish.side, z, radius);
+                Some((tip, Point::new(tip.x, line_y)))
+            }
+            Target::Leader { z, radius } => {
+                let tip = scale.point(placed.wish.side, z, radius);
+                let half = self.text_width(&placed.wish.text) / 2.0 + GAP;
+                let ends = [placed.spot.text - half, placed.spot.text + half];
+                // To the end of the text that is nearer.
+                let near = if (ends[1] - tip.x).abs() < (ends[0] - tip.x).abs() {
+                    ends[1]
+                } else {
+                    ends[0]
+                };
+                Some((tip, Point::new(near, line_y)))
+            }
+        }
+    }
+
+    fn text_area(&self, placed: &Placed, scale: &Scale) -> Area {
+        let foot = self.line_y(placed.wish.side, placed.row, scale) - GAP;
+        let width = self.text_width(&placed.wish.text) + GAP;
+        Area {
+            x: placed.spot.text - width / 2.0,
+            y: foot - self.canvas.text_height,
+            width,
+            height: self.canvas.text_height * 1.2,
+        }
+    }
+
+    /// How near to the axis a side's rows can begin, so that none touches the part: rows that stand wholly beside
+    /// the head need only be clear of the shank.
+    pub(crate) fn clear_of(&self, side: Side, whole: f64, shank: f64, scale: &Scale) -> f64 {
+        let pitch = |row: u32| f64::from(row) * self.canvas.target;
+        let needed = |row: u32| {
+            let mut spots = self
+                .placed
+                .iter()
+                .filter(|it| it.wish.side == side && it.row == row);
+            let beside = spots.all(|it| scale.shoulder + GAP < it.spot.from);
+            let clear = if beside { shank } else { whole };
+            clear - pitch(row)
+        };
+        let rows = self.rows(side);
+        (0..rows).map(needed).fold(whole - pitch(rows), f64::max)
+    }
+
     fn is_free(&self, side: Side, row: u32, spot: Spot) -> bool {
         self.placed
             .iter()
@@ -138,9 +215,7 @@ impl Layout {
     }
 
     fn text_width(&self, text: &str) -> f64 {
-        f64::from(u32::try_from(text.chars().count()).unwrap_or(u32::MAX))
-            * CHARACTER
-            * self.canvas.text_height
+        text.chars().map(character_width).sum::<f64>() * self.canvas.text_height
     }
 
     fn arrow(&self) -> f64 {
@@ -172,9 +247,12 @@ impl Layout {
             }
             Target::Leader { radius, .. } => {
                 let rise = (scale.y(wish.side, radius) - self.line_y(wish.side, row, scale)).abs();
-                let aside = rise * SLANT + GAP + width / 2.0;
-                for text in [from + aside, from - aside] {
-                    spots.push(self.spot(text, width, (text, text)));
+                let half = width / 2.0;
+                for reach in SLANTS.map(|slant| rise * slant + GAP) {
+                    // The text goes on from the elbow, or stands back over the place that is met.
+                    for aside in [reach + half, -reach - half, reach - half, half - reach] {
+                        spots.push(self.spot(from + aside, width, (from + aside, from + aside)));
+                    }
                 }
             }
         }
@@ -245,17 +323,10 @@ impl Layout {
             .iter()
             .map(|placed| self.mark(placed, scale))
             .collect();
-        let texts: Vec<Area> = marks
+        let texts: Vec<Area> = self
+            .placed
             .iter()
-            .map(|mark| {
-                let width = self.text_width(&mark.text) + GAP;
-                Area {
-                    x: mark.text_at.x - width / 2.0,
-                    y: mark.text_at.y - self.canvas.text_height,
-                    width,
-                    height: self.canvas.text_height * 1.2,
-                }
-            })
+            .map(|placed| self.text_area(placed, scale))
             .collect();
         for mark in &mut marks {
             mark.lines = core::mem::take(&mut mark.lines)
@@ -288,8 +359,8 @@ impl Layout {
             }
             Target::Leader { z, radius } => {
                 let tip = scale.point(wish.side, z, radius);
-                let near = if spot.text >= tip.x { text.0 } else { text.1 };
-                let elbow = Point::new(near, line_y);
+                let near = self.stroke(placed, scale).map_or(tip, |(_, elbow)| elbow);
+                let elbow = Point::new(near.x, line_y);
                 (
                     Kind::Leader,
                     landing(tip, elbow, text),
@@ -352,6 +423,18 @@ fn landing(tip: Point, elbow: Point, text: (f64, f64)) -> Vec<(Point, Point)> {
         (tip, elbow),
         (under(text.0.min(elbow.x)), under(text.1.max(elbow.x))),
     ]
+}
+
+/// Width of a character over the text height, for a broad sans-serif: rather too much than too little.
+const fn character_width(character: char) -> f64 {
+    match character {
+        'm' | 'M' => 0.95,
+        '⌀' | '×' | '≈' => 0.85,
+        'A'..='Z' => 0.74,
+        ' ' | '\u{a0}' | '.' | ',' | 'i' => 0.33,
+        '(' | ')' | '/' | '-' => 0.38,
+        _ => 0.63,
+    }
 }
 
 fn count<T>(items: impl Iterator<Item = T>) -> u32 {

@@ -23,22 +23,23 @@ pub(crate) struct Scale {
     pub(crate) shoulder: f64,
     /// y of the axis.
     pub(crate) axis: f64,
-    /// Half the height of the part, in pixels.
-    pub(crate) reach: f64,
+    /// From the axis to the first row of dimensions, above and below, in pixels.
+    pub(crate) above: f64,
+    pub(crate) below: f64,
 }
 
 /// From the part, its cut line included, to the first row of dimensions, in pixels.
-const CLEAR: f64 = OVERHANG + 4.0;
+pub(crate) const CLEAR: f64 = OVERHANG + 4.0;
 
 impl Scale {
     /// Where the rows of dimensions above the part begin.
     pub(crate) fn top(&self) -> f64 {
-        self.axis - self.reach - CLEAR
+        self.axis - self.above
     }
 
     /// Where the rows of dimensions below the part begin.
     pub(crate) fn bottom(&self) -> f64 {
-        self.axis + self.reach + CLEAR
+        self.axis + self.below
     }
 
     pub(crate) fn x(&self, z: Length) -> f64 {
