@@ -1,5 +1,8 @@
 //! The whole page.
 
+use skimwright::job::Field;
+use skimwright::plan::Level;
+use skimwright::rework::CutKind;
 use yew::prelude::*;
 
 use super::banner::banners;
@@ -36,7 +39,11 @@ pub(crate) fn start() {
 fn opening_state() -> State {
     let stored = stored_job();
     let mut state = State::open(stored.as_deref(), &address(), stored_address().as_deref());
-    (state.units, state.look, state.stage) = stored_view();
+    let (units, look, last_stage) = stored_view();
+    (state.units, state.look) = (units, look);
+    if state.stage == Stage::default() {
+        state.stage = last_stage;
+    }
     if state.notice == Some(Notice::BadStore)
         && let Some(stored) = stored
     {
@@ -54,7 +61,6 @@ fn App() -> Html {
     use_links_opened(&store);
     use_look(&store);
     use_updates(&store);
-    let words = Words::new(store.units);
     let stage = match store.stage {
         Stage::Received => received_stage(&store),
         Stage::Wanted => wanted_stage(&store),
@@ -71,7 +77,7 @@ fn App() -> Html {
                     { five_figures(&store) }
                 }
                 <div class="column-sheet">
-                    <p class="stage-lead">{ words.say(Text::StageLead(store.stage)) }</p>
+                    <p class="stage-lead">{ lead(&store) }</p>
                     <DrawingSheet />
                     if on_plan {
                         <Findings />
@@ -83,6 +89,33 @@ fn App() -> Html {
             </div>
             { cover(&store) }
         </ContextProvider<Store>>
+    }
+}
+
+/// What the stage is about; on Plan the plan itself in plain words, unless something stops it.
+fn lead(store: &Store) -> String {
+    let words = Words::new(store.units);
+    let stopped = store
+        .plan
+        .findings
+        .iter()
+        .any(|found| found.level == Level::Stop);
+    let planned = store
+        .plan
+        .cut_off
+        .as_ref()
+        .zip(store.job.entry(Field::WantedDiameter));
+    match planned {
+        Some((cut, wanted)) if store.stage == Stage::Plan && !stopped => {
+            let offcut =
+                (cut.kind == CutKind::CutAndFace).then(|| words.length(cut.offcut_length.value));
+            words.plan_in_short(
+                offcut.as_deref(),
+                &words.length(cut.shank_finished.value),
+                &words.units().entry(wanted),
+            )
+        }
+        _ => words.say(Text::StageLead(store.stage)).to_owned(),
     }
 }
 

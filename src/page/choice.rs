@@ -202,7 +202,7 @@ fn tolerance_choice(words: Words, tolerance: &Tolerance) -> Choices {
 pub(crate) struct ChoiceProps {
     pub(crate) id: AttrValue,
     pub(crate) label: AttrValue,
-    pub(crate) hint: Option<&'static str>,
+    pub(crate) hint: Option<AttrValue>,
     pub(crate) choice: Choices,
     pub(crate) focus: bool,
 }
@@ -244,8 +244,8 @@ pub(crate) fn Choice(props: &ChoiceProps) -> Html {
             <select ref={select} {id} class="field-select" {onchange}>
                 { for props.choice.groups.iter().map(group) }
             </select>
-            if let Some(hint) = props.hint {
-                <p class="field-note"><span class="field-hint">{ hint }</span></p>
+            if let Some(hint) = &props.hint {
+                <p class="field-note"><span class="field-said">{ hint }</span></p>
             }
         </div>
     }

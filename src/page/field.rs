@@ -30,9 +30,12 @@ pub(crate) fn field_control(store: &Store, field: Field, place: Place) -> Html {
     let id = field_id(prefix, field);
     let key = id.clone();
     if let Some(choice) = choice_of(store, field) {
-        return html! {
-            <Choice {key} {id} {label} hint={words.hint(field)} {choice} {focus} />
-        };
+        // A class of tolerance says nothing to who has no table at hand.
+        let limits = store.plan.limits.filter(|_| field == Field::Tolerance);
+        let hint = limits.map(|limits| {
+            AttrValue::from(words.range(&words.size(limits.lower), &words.size(limits.upper)))
+        });
+        return html! { <Choice {key} {id} {label} {hint} {choice} {focus} /> };
     }
     if !store.job.has(field) {
         return Html::default();

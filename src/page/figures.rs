@@ -4,7 +4,7 @@ use skimwright::cutting::{PassKind, StockOff};
 use skimwright::job::Field;
 use skimwright::plan::Plan;
 use skimwright::quantity::show;
-use skimwright::rework::{Centre, CentreOn};
+use skimwright::rework::{Centre, CentreOn, CutKind};
 use skimwright::working::Range;
 use yew::prelude::*;
 
@@ -16,7 +16,8 @@ use super::working::figure_of;
 /// What a card of the five figures says.
 struct Card {
     name: Text,
-    shown: Shown,
+    /// Whose working it opens.
+    shown: Option<Shown>,
     /// The large figure; `None` while it cannot be computed.
     value: Option<String>,
     /// What stands below it.
@@ -42,9 +43,11 @@ pub(crate) fn five_figures(store: &Store) -> Html {
 }
 
 fn card_button(store: &Store, words: Words, card: Card) -> Html {
-    let known = figure_of(&store.plan, card.shown).is_some();
-    let show = card.shown;
-    let onclick = on(store, move || Action::Show(Some(Cover::Working(show))));
+    let show = card
+        .shown
+        .filter(|shown| figure_of(&store.plan, *shown).is_some());
+    let known = show.is_some();
+    let onclick = on(store, move || Action::Show(show.map(Cover::Working)));
     let value = card
         .value
         .unwrap_or_else(|| words.say(Text::FigureMissing).to_owned());
@@ -63,12 +66,30 @@ fn card_button(store: &Store, words: Words, card: Card) -> Html {
 }
 
 fn cut_card(words: Words, plan: &Plan) -> Card {
-    let cut = plan.cut_off.as_ref();
+    let say = |text| words.say(text).to_owned();
+    let Some(cut) = &plan.cut_off else {
+        return Card {
+            name: Text::FigureCut,
+            shown: None,
+            value: None,
+            below: say(Text::FromFreeEnd),
+        };
+    };
+    // Without a cut there is nothing to mark.
+    let (shown, value, below) = match cut.kind {
+        CutKind::CutAndFace => (
+            Some(Shown::CutFromFreeEnd),
+            words.length(cut.from_free_end.value),
+            say(Text::FromFreeEnd),
+        ),
+        CutKind::FaceOnly => (None, words.length(cut.facing), say(Text::ToFaceOff)),
+        CutKind::AsItIs => (None, say(Text::NothingOff), String::new()),
+    };
     Card {
-        name: cut.map_or(Text::FigureCut, |cut| Text::CutKind(cut.kind)),
-        shown: Shown::CutFromFreeEnd,
-        value: cut.map(|cut| words.length(cut.from_free_end.value)),
-        below: words.say(Text::FromFreeEnd).to_owned(),
+        name: Text::CutKind(cut.kind),
+        shown,
+        value: Some(value),
+        below,
     }
 }
 
@@ -76,7 +97,7 @@ fn shank_card(words: Words, plan: &Plan) -> Card {
     let grip = plan.grip.as_ref().map(|grip| words.length_bare(grip.value));
     Card {
         name: Text::FigureShank,
-        shown: Shown::ShankFinished,
+        shown: Some(Shown::ShankFinished),
         value: plan
             .cut_off
             .as_ref()
@@ -104,7 +125,7 @@ fn stock_card(words: Words, plan: &Plan) -> Card {
     };
     Card {
         name: Text::FigureStock,
-        shown,
+        shown: Some(shown),
         value: match (stock, first) {
             (Some(_), Some(pass)) => Some(words.size(pass.infeed)),
             (Some(_), None) => Some(words.say(Text::NothingOff).to_owned()),
@@ -125,7 +146,7 @@ fn centre_card(words: Words, plan: &Plan, wanted: bool) -> Card {
     };
     Card {
         name: Text::FigureCentre,
-        shown: Shown::CentreDepth,
+        shown: Some(Shown::CentreDepth),
         value,
         below: centre.map_or_else(String::new, |centre| made_on(words, centre)),
     }
@@ -143,7 +164,7 @@ fn time_card(words: Words, plan: &Plan) -> Card {
     let range = total.and_then(|total| total.range);
     Card {
         name: Text::FigureTime,
-        shown: Shown::Time,
+        shown: Some(Shown::Time),
         value: total.map(|total| show::time(total.value)),
         below: range.map_or_else(String::new, |Range { low, high }| {
             words.range(&show::time(low), &show::time(high))

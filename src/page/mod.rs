@@ -4,6 +4,7 @@
 
 mod edit;
 mod state;
+mod view;
 mod words;
 
 #[cfg(test)]

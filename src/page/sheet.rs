@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use skimwright::job::Field;
-use skimwright::sheet::{self, Canvas, drawing};
+use skimwright::sheet::{self, Canvas, Role, drawing};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -47,6 +47,7 @@ pub(crate) fn DrawingSheet() -> Html {
         Callback::from(move |field: Field| dispatcher.dispatch(Action::Pick(Some(field))))
     };
     let empty = drawn.shapes.is_empty();
+    let cut = drawn.shapes.iter().any(|shape| shape.role == Role::CutLine);
     html! {
         <section class="sheet" aria-label={words.say(Text::DrawingLabel)}>
             <div ref={frame} class="sheet-frame">
@@ -67,6 +68,9 @@ pub(crate) fn DrawingSheet() -> Html {
                     <li class="key-received">{ words.say(Text::DrawingKeyReceived) }</li>
                     <li class="key-finished">{ words.say(Text::DrawingKeyFinished) }</li>
                     <li class="key-removed">{ words.say(Text::DrawingKeyRemoved) }</li>
+                    if cut {
+                        <li class="key-cut">{ words.say(Text::DrawingKeyCut) }</li>
+                    }
                 </ul>
             }
             if let Some(field) = store.picked {

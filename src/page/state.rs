@@ -6,95 +6,13 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use skimwright::job::{BoreField, Field, Job, SectionField};
-use skimwright::link::{self, LinkError};
+use skimwright::link;
 use skimwright::plan::{Plan, is_in_bounds, plan};
 use skimwright::quantity::{Entry, ReadError, ReadErrorKind, Units, read};
 
 use super::edit::Edit;
 
-/// The stages of a job that the page has.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(crate) enum Stage {
-    #[default]
-    Received,
-    Wanted,
-    Plan,
-}
-
-impl Stage {
-    pub(crate) const ALL: [Self; 3] = [Self::Received, Self::Wanted, Self::Plan];
-}
-
-/// How the page looks.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(crate) enum Look {
-    #[default]
-    System,
-    Light,
-    Dark,
-    Sunlight,
-}
-
-impl Look {
-    pub(crate) const ALL: [Self; 4] = [Self::System, Self::Light, Self::Dark, Self::Sunlight];
-}
-
-/// Whether what was typed is safe in the browser's storage.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(crate) enum Saved {
-    /// Not tried since the last change.
-    #[default]
-    Pending,
-    /// Written.
-    Yes,
-    /// The browser refused.
-    Refused,
-    /// A visitor's job is looked at, which is not kept unless asked.
-    Visiting,
-}
-
-/// Something to tell once, above everything else.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) enum Notice {
-    /// The link in the address could not be opened.
-    BadLink(LinkError),
-    /// What was stored could not be read; it is put aside.
-    BadStore,
-    /// The link was copied.
-    Copied,
-    /// The link could not be shared or copied; here it is.
-    ShareFailed(String),
-    /// The job was replaced by the default or an example; undo brings it back.
-    Replaced,
-}
-
-/// A figure whose working is shown.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Shown {
-    CutFromFreeEnd,
-    CutFromShoulder,
-    OffcutLength,
-    OffcutMass,
-    ShankAfterCut,
-    ShankFinished,
-    Grip,
-    StockOff,
-    RoughEach,
-    SpindleSpeed,
-    ConeDepth,
-    CentreDepth,
-    Time,
-    LargestDiameter,
-    Wall(u8),
-}
-
-/// What covers the page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Cover {
-    Working(Shown),
-    Menu,
-    Reset,
-}
+pub(crate) use super::view::{Cover, Look, Notice, Saved, Shown, Stage};
 
 /// All that the page remembers.
 #[derive(Clone, Debug)]
@@ -165,7 +83,7 @@ pub(crate) struct Reading {
 /// What is wrong with a field.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Wrong {
-    /// It is no quantity; the plan goes on with the last one that was.
+    /// It is no quantity; the plan goes on with the one from before the typing began.
     Unread(ReadError),
     /// It is a quantity that the field cannot take.
     OutOfBounds,
@@ -183,6 +101,8 @@ const MOST_STEPS: usize = 200;
 
 impl State {
     /// The page as it opens: the job kept in this browser, or the one of the link.
+    ///
+    /// A link opens on Plan: whoever gets one asks what will be done.
     ///
     /// `address` is what stands after `#`, `last_address` what this page wrote there itself.
     pub(crate) fn open(stored: Option<&str>, address: &str, last_address: Option<&str>) -> Self {
@@ -204,6 +124,7 @@ impl State {
         match link::decode(address) {
             Ok(job) => Self {
                 notice: state.notice,
+                stage: Stage::Plan,
                 ..Self::of(job)
             },
             Err(_) if unread => state,
@@ -381,7 +302,10 @@ impl State {
     fn type_into(&mut self, field: Field, text: String) {
         let read = self.read(field, &text);
         self.drafts.insert(field, text);
-        let Ok(entry) = read else { return };
+        let Ok(entry) = read else {
+            self.take_back_typing(field);
+            return;
+        };
         let mut job = Job::clone(&self.job);
         if job.set_entry(field, entry) && job != *self.job {
             if self.editing != Some(field) {
@@ -389,6 +313,18 @@ impl State {
                 self.editing = Some(field);
             }
             self.set_job(Rc::new(job));
+        }
+    }
+
+    /// While a text is not understood the job is as it was before the typing began: a figure that was only passed
+    /// through, such as the `1` of `1 3/8 kg`, is nobody's.
+    fn take_back_typing(&mut self, field: Field) {
+        if self.editing != Some(field) {
+            return;
+        }
+        self.editing = None;
+        if let Some(before) = self.past.pop() {
+            self.set_job(before);
         }
     }
 
@@ -455,6 +391,7 @@ impl State {
                     self.own = Some(Rc::clone(&self.job));
                 }
                 self.forget_edits();
+                self.stage = Stage::Plan;
                 self.saved = Saved::Visiting;
                 self.set_job(Rc::new(job));
             }

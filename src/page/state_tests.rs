@@ -12,6 +12,7 @@ use skimwright::quantity::{ReadErrorKind, Units};
 
 use super::edit::{BoreKind, Edit, SectionKind};
 use super::state::{Action, Notice, Saved, Stage, State, Wrong};
+use super::words::Words;
 
 fn fresh() -> State {
     State::open(None, "", None)
@@ -62,6 +63,49 @@ fn a_text_that_is_no_figure_stays_and_the_plan_goes_on() {
     assert!(matches!(reading.wrong, Some(Wrong::Unread(_))));
     assert_eq!(state.plan, before.plan);
     assert!(!state.can_undo());
+}
+
+#[test]
+fn while_a_text_is_not_understood_the_plan_is_that_of_before_the_typing() {
+    let before = fresh();
+    let passing = ["1", "1 ", "1 3", "1 3/", "1 3/8", "1 3/8 k", "1 3/8 kg"];
+    let typing = passing.map(|text| typed(Field::WantedDiameter, text));
+    let state = after(before.clone(), typing);
+    assert_eq!(state.plan, before.plan);
+    assert!(!state.can_undo());
+    // Once it is understood again, the whole run of typing is one step of undo still.
+    let read = after(state, [typed(Field::WantedDiameter, "1 3/8 in")]);
+    assert!((mm(&read, Field::WantedDiameter) - 34.925).abs() < 1e-9);
+    let back = read.after(Action::Undo);
+    assert_eq!(back.job, before.job);
+    assert!(!back.can_undo());
+}
+
+#[test]
+fn a_text_that_is_not_understood_takes_back_no_other_field() {
+    let state = after(
+        fresh(),
+        [
+            typed(Field::WantedDiameter, "18"),
+            Action::Leave(Field::WantedDiameter),
+            typed(Field::WantedLength, "4"),
+            typed(Field::WantedLength, "4x"),
+        ],
+    );
+    assert!((mm(&state, Field::WantedDiameter) - 18.0).abs() < 1e-9);
+    assert!((mm(&state, Field::WantedLength) - 50.0).abs() < 1e-9);
+}
+
+#[test]
+fn a_link_opens_on_the_plan() {
+    let [arbor, ..] = demo_jobs();
+    let link = encode(&arbor).unwrap();
+    assert_eq!(State::open(None, &link, None).stage, Stage::Plan);
+    let own = encode(&Job::default()).unwrap();
+    assert_eq!(State::open(Some(&own), &link, None).stage, Stage::Plan);
+    // What this page wrote into the address itself is no link.
+    let again = State::open(Some(&own), &own, Some(&own));
+    assert_eq!(again.stage, Stage::Received);
 }
 
 #[test]
@@ -365,4 +409,20 @@ fn the_length_over_all_opens_the_length_of_the_last_section() {
         after(fresh(), [Action::Pick(Some(Field::Bores))]).picked,
         None
     );
+}
+
+#[test]
+fn what_would_mend_a_finding_names_what_is_to_be_changed() {
+    let [arbor, ..] = demo_jobs();
+    let said = |field, text| {
+        let job = Rc::new(arbor.clone());
+        let state = after(fresh(), [Action::TakeExample(job), typed(field, text)]);
+        let words = Words::new(state.units);
+        let found = state.plan.findings.first().map(|it| words.finding(it));
+        let found = found.unwrap();
+        format!("{} {}", found.what, found.mend).replace('\u{a0}', " ")
+    };
+    assert!(said(Field::WantedDiameter, "40").contains("on diameter, at the shoulder."));
+    assert!(said(Field::Countersink, "3").contains("Make it larger than 10.1"));
+    assert!(said(Field::ReceiverDepth, "10").contains("Check its depth"));
 }

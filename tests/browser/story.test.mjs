@@ -19,7 +19,7 @@ const FIGURES = [
   // Gripped: 20 − 0.8 − 1.
   'Shank left | 20.00 mm | grip 18.20',
   // To turn: 34.925 − 31.992 − 0.02 = 2.913; less 2 · 0.25 are 2.413, three passes of 0.8043 on diameter.
-  'Off per pass | 0.402 mm | 0.804 off ⌀',
+  'Infeed per pass | 0.402 mm | takes 0.804 off ⌀',
   // A2.5: pilot 2.5 mm, 3.1 to 4.1 long, 3.6 in the middle; cone (5.3 − 2.5)/(2 · tan 30°) = 2.425.
   'Centre depth | 6.02 mm | centre drill A2.5',
   // n = 160000/(π · D) at D = 34.925, 34.121, 33.316, 32.512, 32.262: 1458, 1493, 1529, 1566, 1579 rpm. Travel, as
@@ -99,7 +99,7 @@ storyTest('every figure shows its working: formula, numbers, source', async ({ o
   const workings = [
     ['Cut off', 'Mark for the cut, from the free end', 'x = S − L − f', 'x = 30.80 mm − 20.00 mm − 1.00 mm = 9.80 mm', 'Plain geometry.'],
     ['Shank left', 'Shank after facing', 'R₂ = m − f', 'R₂ = 21.00 mm − 1.00 mm = 20.00 mm', 'Plain geometry.'],
-    ['Off per pass', 'Each roughing pass, off the diameter', 'a = (w − 2 · q)/i', 'a = (2.913 mm − 2 · 0.250 mm)/3 = 0.804 mm', 'Common practice, no source.'],
+    ['Infeed per pass', 'Each roughing pass, off the diameter', 'a = (w − 2 · q)/i', 'a = (2.913 mm − 2 · 0.250 mm)/3 = 0.804 mm', 'Common practice, no source.'],
     ['Centre depth', 'Depth to feed in', 't = l + c + f', 't = 3.60 mm + 2.42 mm + 0.00 mm = 6.02 mm', 'ISO 866'],
     ['Turning time', 'Turning time', 't = t₁ + t₂ + t₃', 't = 38 s + 3.8 min + 2.4 min = 6.9 min', 'Fundamentals of Modern Manufacturing'],
   ];
@@ -158,7 +158,7 @@ storyTest('millimetre and inch change what is shown and never the job', async ({
   await showsFigures(page, [
     'Cut off | 0.386 in | from free end',
     'Shank left | 0.787 in | grip 0.717',
-    'Off per pass | 0.0158 in | 0.0317 off ⌀',
+    'Infeed per pass | 0.0158 in | takes 0.0317 off ⌀',
     'Centre depth | 0.237 in | centre drill A2.5',
     FIGURES[4],
   ]);

@@ -3,8 +3,8 @@
 use skimwright::job::Field;
 use yew::prelude::*;
 
-use super::care::care;
-use super::group;
+use super::care::{care, care_at_cut};
+use super::{fields_of, group};
 use crate::page::figures::more_figures;
 use crate::page::passes::pass_table;
 use crate::page::store::{Store, words};
@@ -16,9 +16,13 @@ pub(crate) fn plan_stage(store: &Store) -> Html {
         <>
             { pass_table(store) }
             { care(store) }
-            { group(store, words.say(Text::GroupCuttingOff), &[
-                Field::CutOffMethod, Field::Kerf, Field::FacingStock, Field::CentreOrder,
-            ]) }
+            <section class="group">
+                <h2>{ words.say(Text::GroupCuttingOff) }</h2>
+                { care_at_cut(store) }
+                { fields_of(store, &[
+                    Field::CutOffMethod, Field::Kerf, Field::FacingStock, Field::CentreOrder,
+                ]) }
+            </section>
             { group(store, words.say(Text::GroupTurning), &[
                 Field::Tool,
                 Field::RoughInfeed,

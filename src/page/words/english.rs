@@ -36,6 +36,7 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::DrawingKeyReceived => "as received",
         Text::DrawingKeyFinished => "finished",
         Text::DrawingKeyRemoved => "comes off",
+        Text::DrawingKeyCut => "cut off here",
         Text::DrawingMissing => {
             "Nothing to draw yet: a figure of the part is missing or out of range."
         }
@@ -52,7 +53,7 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::NoHoles => "No holes: the end is solid.",
         Text::AddSection => "Add a section at the free end",
         Text::AddHole => "Add a hole",
-        Text::Remove => "Take out",
+        Text::Remove => "Remove",
         Text::MoveOutward => "Move outward",
         Text::SectionKind(kind) => section_kind(kind),
         Text::BoreKind(kind) => bore_kind(kind),
@@ -79,10 +80,11 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::FigureMissing => "not yet",
         Text::FigureCut => "Cut off",
         Text::FigureShank => "Shank left",
-        Text::FigureStock => "Off per pass",
+        Text::FigureStock => "Infeed per pass",
         Text::FigureCentre => "Centre depth",
         Text::FigureTime => "Turning time",
         Text::FromFreeEnd => "from free end",
+        Text::ToFaceOff => "to face off",
         Text::Gripped => "grip",
         Text::NothingOff => "nothing",
         Text::NoCentreWanted => "none wanted",
@@ -122,7 +124,8 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::MetalLeft => "Finished shank",
         Text::CareLabel => "Take care",
         Text::CareSetUp => {
-            "Take the chuck key out, keep sleeves and hair away, wear eye protection, stop the spindle to measure."
+            "Take the chuck key out. Eye protection; no gloves, sleeves or long hair near the spindle. Stop it to \
+             measure."
         }
         Text::CareDisc => {
             "Abrasive disc: guard on, right speed for the disc, eye and ear protection, never twist it in the cut; \
@@ -133,6 +136,12 @@ pub(super) const fn text(text: Text) -> &'static str {
              carbide."
         }
         Text::CareChips => "Long chips: stop the spindle and use a hook, never the hand.",
+        Text::CareDust => {
+            "Cast iron makes fine abrasive dust: a mask, cover the ways, and a vacuum cleaner rather than the air line."
+        }
+        Text::CareFire => {
+            "Titanium chips can burn: a sharp tool, no heap of fine chips, dry sand at hand, never water on a fire."
+        }
         Text::CarePolish => "Polishing: hold the strip open-handed, never wound round the work.",
         Text::CareLives => {
             "For parts that lift, hold pressure, or belong to a vehicle, an aircraft or a medical device, the local \
@@ -146,6 +155,7 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::WorkingInputs => "What went in",
         Text::WorkingSource => "Source",
         Text::WorkingEstimate => "An estimate",
+        Text::WorkingInfeed => "Dial in half of it: the cross-slide moves on radius.",
         Text::BadLink(error) => bad_link(error),
         Text::BadStore => {
             "The job kept in this browser could not be read. It was put aside, not deleted."
@@ -199,7 +209,18 @@ pub(super) fn about_row(label: &str, row: &str) -> String {
 }
 
 pub(super) fn off_diameter(off: &str) -> String {
-    format!("{off} off ⌀")
+    format!("takes {off} off\u{a0}⌀")
+}
+
+/// The plan in plain words, for whoever is no machinist.
+pub(super) fn plan_in_short(offcut: Option<&str>, shank: &str, finished: &str) -> String {
+    let falls = match offcut {
+        Some(offcut) => format!("A piece of {offcut} falls off the free end."),
+        None => "Nothing is cut off.".to_owned(),
+    };
+    format!(
+        "{falls} A shank of {shank} stays and is turned to ⌀{finished}. What is off cannot be put back."
+    )
 }
 
 pub(super) fn findings_in_short(stops: usize, cautions: usize) -> String {

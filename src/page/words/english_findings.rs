@@ -1,6 +1,8 @@
 //! English: what was found, and what to do about it.
 
+use skimwright::job::Field;
 use skimwright::plan::{Code, Finding};
+use skimwright::quantity::Length;
 
 use super::{Words, english_fields};
 
@@ -18,12 +20,19 @@ pub(crate) struct FindingWords {
     reason = "one arm a finding, in the order of the codes"
 )]
 pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
-    let (length, size) = (|value| words.length(value), |value| words.size(value));
+    let (length, size) = (
+        |value: Length| words.length(value),
+        |value| words.size(value),
+    );
     // A proposal is rounded to the side on which it mends.
     let (at_most, at_least) = (
         |value| words.size_at_most(value),
         |value| words.size_at_least(value),
     );
+    let place = |at: Length| match length(at) {
+        _ if at.to_mm() < 0.005 => "at the shoulder".to_owned(),
+        far => format!("{far} from the shoulder"),
+    };
     let (what, mend) = match finding.code {
         Code::AllClear => (
             "Nothing stands against it, as far as the figures go.".to_owned(),
@@ -71,9 +80,9 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
             longest,
         } => (
             format!(
-                "There is not enough metal: {} is missing on diameter, {} from the shoulder.",
+                "There is not enough metal: {} is missing on diameter, {}.",
                 size(short_by),
-                length(at)
+                place(at)
             ),
             if longest.to_mm() > 0.5 {
                 format!(
@@ -87,17 +96,14 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
         ),
         Code::CleansUpLow { at, largest } => (
             format!(
-                "It cleans up only low in the tolerance: {} is the most, {} from the shoulder.",
+                "It cleans up only low in the tolerance: {} is the most, {}.",
                 size(largest),
-                length(at)
+                place(at)
             ),
             "Dial in closer, leave less for polishing, or accept a patch that stays.".to_owned(),
         ),
         Code::BreaksOut { at, smallest } => (
-            format!(
-                "A hole breaks out of the finished shank, {} from the shoulder.",
-                length(at)
-            ),
+            format!("A hole breaks out of the finished shank, {}.", place(at)),
             format!(
                 "Keep the finished diameter at {} or more.",
                 at_least(smallest)
@@ -105,9 +111,9 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
         ),
         Code::ThinWall { wall, advised, at } => (
             format!(
-                "The wall round a hole is down to {}, {} from the shoulder.",
+                "The wall round a hole is down to {}, {}.",
                 length(wall),
-                length(at)
+                place(at)
             ),
             format!(
                 "{} or more is advised. Turn less off, or tell the owner what it can bear.",
@@ -140,25 +146,34 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
                 length(grip),
                 length(least)
             ),
-            "Leave the shank longer, or make fillet and chamfer smaller.".to_owned(),
+            match finding.field {
+                Field::ReceiverDepth => {
+                    "Check its depth: it takes no more of the shank.".to_owned()
+                }
+                _ => "Leave the shank longer, or make fillet and chamfer smaller.".to_owned(),
+            },
         ),
         Code::ShoulderStandsOff { by } => (
             format!(
                 "The receiver is full before the shoulder meets it: {} stands out.",
                 length(by)
             ),
-            "Shorten the shank if the shoulder shall seat; else it is well.".to_owned(),
+            "Shorten the shank if the shoulder must seat; else leave it.".to_owned(),
         ),
         Code::CountersinkTooWide { end } => (
             "The countersink is larger than the end.".to_owned(),
-            format!("The flat of the end is {}. Stay below it.", at_most(end)),
+            if end.to_mm() < 0.5 {
+                "The chamfer leaves no flat on the end: make it smaller first.".to_owned()
+            } else {
+                format!("The flat of the end is {}. Stay below it.", at_most(end))
+            },
         ),
         Code::CountersinkInHole { bore } => (
             format!(
                 "The countersink is no larger than the hole of {} that is there.",
                 size(bore)
             ),
-            "Ask for a larger one, or plug the hole.".to_owned(),
+            format!("Make it larger than {}, or plug the hole.", at_least(bore)),
         ),
         Code::CountersinkOnThread { major } => (
             "The live centre would bear on the thread.".to_owned(),
@@ -214,7 +229,7 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
         ),
         Code::LengthAlready => (
             "The shank has its length already.".to_owned(),
-            "Face only to clean the end, and then a little is missing.".to_owned(),
+            "No cut is needed. Facing the end clean leaves it a little short.".to_owned(),
         ),
         Code::NothingToTurn => (
             "There is nothing to turn off down to the polishing stock.".to_owned(),

@@ -199,6 +199,13 @@ impl Words {
         }
     }
 
+    /// The plan in plain words: what falls off, what stays.
+    pub(crate) fn plan_in_short(self, offcut: Option<&str>, shank: &str, finished: &str) -> String {
+        match self.language {
+            Language::English => english::plan_in_short(offcut, shank, finished),
+        }
+    }
+
     /// What the findings come to.
     pub(crate) fn findings_in_short(self, stops: usize, cautions: usize) -> String {
         match self.language {
