@@ -139,7 +139,7 @@ pub enum Meaning {
     OffcutVolume,
     /// Density of the material.
     MaterialDensity,
-    /// Number of passes with a cut.
+    /// Number of roughing passes.
     PassCount,
     /// Sum of the cutting times.
     CuttingTime,
@@ -147,22 +147,10 @@ pub enum Meaning {
     HandlingTime,
     /// Time for polishing.
     PolishingTime,
-    /// The larger of the fillet that stands out of the receiver and nothing.
-    FilletStandOff,
-    /// Infeed of a roughing pass, on radius.
-    RoughInfeedEach,
     /// Smallest diameter of the stock where the finished shank will be.
     SmallestStock,
-    /// The spindle speed used.
-    SpindleSpeed,
     /// The diameter that sets the speed.
     EngagedDiameter,
-    /// The largest permitted size.
-    UpperLimit,
-    /// The smallest permitted size.
-    LowerLimit,
-    /// The least wall found.
-    LeastWall,
     /// The major diameter of the hole where the wall is least.
     BoreDiameter,
     /// The diameter over the wall.
