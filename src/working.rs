@@ -57,6 +57,17 @@ pub struct Input {
     pub value: Value,
 }
 
+impl Input {
+    /// A symbol with what it stands for and its value here.
+    pub(crate) const fn new(symbol: &'static str, meaning: Meaning, value: Value) -> Self {
+        Self {
+            symbol,
+            meaning,
+            value,
+        }
+    }
+}
+
 /// A number of any kind that a formula takes or a table shows.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[serde(tag = "kind", content = "value", rename_all = "kebab-case")]
@@ -215,26 +226,10 @@ mod tests {
             formula: "S − L₁ − (k + f)/tan α",
             parts: &[],
             inputs: vec![
-                Input {
-                    symbol: "S",
-                    meaning: Meaning::ShankReceived,
-                    value: Value::Count(80),
-                },
-                Input {
-                    symbol: "L₁",
-                    meaning: Meaning::ShankFinished,
-                    value: Value::Count(60),
-                },
-                Input {
-                    symbol: "k",
-                    meaning: Meaning::Field(Field::Kerf),
-                    value: Value::Count(2),
-                },
-                Input {
-                    symbol: "α",
-                    meaning: Meaning::HalfAngle,
-                    value: Value::Count(30),
-                },
+                Input::new("S", Meaning::ShankReceived, Value::Count(80)),
+                Input::new("L₁", Meaning::ShankFinished, Value::Count(60)),
+                Input::new("k", Meaning::Field(Field::Kerf), Value::Count(2)),
+                Input::new("α", Meaning::HalfAngle, Value::Count(30)),
             ],
             source: Source::Geometry,
         };

@@ -234,7 +234,7 @@ proptest! {
             return Ok(());
         };
         let face = plan.cut_off.as_ref().unwrap().shank_finished.value;
-        let inner = received.inner();
+        let inner = &received.inner;
         let depth = centre.cone_depth.value;
         prop_assert!(depth > Length::ZERO && depth < centre.point_reach && bore < centre.mouth);
         for place in 1..200_u32 {

@@ -15,7 +15,7 @@ use crate::tables::Condition;
 use crate::working::{Figure, Input, Meaning, Source, Value, Working};
 
 use super::split::{Depths, Split, rough_each};
-use super::time::{PassTimes, pass_time};
+use super::time::{CycleTime, PassTimes, cycle_time, pass_time};
 use super::turning::{TURNING_SOURCE, spindle_speed, surface_speed};
 
 /// What kind of pass.
@@ -114,14 +114,17 @@ pub(crate) struct PassQuestion<'a> {
     pub(crate) limits: SizeLimits,
 }
 
-/// Plans the passes; `None` while a number is missing, the tool does not cut, or there are far too many.
-pub(crate) fn stock_off(question: &PassQuestion) -> (Option<StockOff>, Vec<Finding>) {
+/// Plans the passes and their time; `None` while a number is missing, the tool does not cut, or there are far too many.
+pub(crate) fn stock_off(question: &PassQuestion) -> (Option<(StockOff, CycleTime)>, Vec<Finding>) {
     let mut findings = Vec::new();
     let found = plan_passes(question, &mut findings);
     (found, findings)
 }
 
-fn plan_passes(question: &PassQuestion, findings: &mut Vec<Finding>) -> Option<StockOff> {
+fn plan_passes(
+    question: &PassQuestion,
+    findings: &mut Vec<Finding>,
+) -> Option<(StockOff, CycleTime)> {
     let PassQuestion {
         checked,
         received,
@@ -150,8 +153,9 @@ fn plan_passes(question: &PassQuestion, findings: &mut Vec<Finding>) -> Option<S
         return None;
     }
     let passes = maker.all(start, &split, polishing);
-    let spindle_speed = passes.first().map(|_| maker.spindle_speed(start));
-    Some(StockOff {
+    let spindle_speed = passes.first().map(|_| maker.spindle_figure(start));
+    let time = cycle_time(&passes, &maker.times);
+    let stock = StockOff {
         most: most_off(start, aim, largest, received.runout),
         sections: section_stock(received, aim, end),
         rough_each: (split.rough_count > 0).then(|| rough_each(&split, to_turn)),
@@ -160,7 +164,8 @@ fn plan_passes(question: &PassQuestion, findings: &mut Vec<Finding>) -> Option<S
         passes,
         spindle_speed,
         cutting_speed: speed,
-    })
+    };
+    Some((stock, time))
 }
 
 /// The cutting speed typed, or the usual one; `None` where there is neither.
@@ -175,31 +180,18 @@ fn cutting_speed(question: &PassQuestion, findings: &mut Vec<Finding>) -> Option
         Some(None) => None,
     };
     findings.extend(told.map(|code| Finding::at(Field::Tool, code)));
-    match job.shop.cutting_speed {
-        Some(_) => checked.speed(Field::CuttingSpeed),
-        None => usual,
-    }
+    checked.or_usual(Field::CuttingSpeed, usual)
 }
 
 /// What the passes may take.
 fn depths(question: &PassQuestion) -> Option<Depths> {
     let (job, checked) = (question.job, question.checked);
     let usual = usual_cut(job.part.material, job.shop.tool);
-    let typed = job.shop.rough_infeed.is_some();
     Some(Depths {
-        most_infeed: or_usual(
-            typed,
-            checked.length(Field::RoughInfeed),
-            usual.rough_infeed,
-        )?,
+        most_infeed: checked.or_usual(Field::RoughInfeed, usual.rough_infeed)?,
         least_infeed: usual.least_infeed,
         last: checked.length(Field::LastCut)?,
     })
-}
-
-/// The typed value where one was typed, and then only if it is sound; else the usual one.
-fn or_usual<Q>(typed: bool, sound: Option<Q>, usual: Q) -> Option<Q> {
-    if typed { sound } else { Some(usual) }
 }
 
 #[derive(Clone, Copy)]
@@ -221,16 +213,14 @@ impl<'a> PassMaker<'a> {
     fn read(question: &'a PassQuestion<'a>, end: Length, speed: Speed) -> Option<Self> {
         let (job, checked) = (question.job, question.checked);
         let usual = usual_cut(job.part.material, job.shop.tool);
-        let rough = checked.feed(Field::RoughFeed);
-        let finish = checked.feed(Field::FinishFeed);
         Some(Self {
             question,
             end,
             speed,
             top_speed: checked.rotation(Field::TopSpeed)?,
             feeds: Feeds {
-                rough: or_usual(job.shop.rough_feed.is_some(), rough, usual.rough_feed)?,
-                finish: or_usual(job.shop.finish_feed.is_some(), finish, usual.finish_feed)?,
+                rough: checked.or_usual(Field::RoughFeed, usual.rough_feed)?,
+                finish: checked.or_usual(Field::FinishFeed, usual.finish_feed)?,
             },
             times: PassTimes::read(checked)?,
         })
@@ -260,7 +250,7 @@ impl<'a> PassMaker<'a> {
             (Some((first, _)), Some((_, last))) => *last - *first,
             _ => Length::ZERO,
         };
-        let spindle_speed = self.spindle_speed(before).value;
+        let spindle_speed = self.spindle_speed(before);
         let feed = match kind {
             PassKind::Rough => self.feeds.rough,
             PassKind::Last | PassKind::Polish => self.feeds.finish,
@@ -303,30 +293,31 @@ impl<'a> PassMaker<'a> {
     }
 
     /// The spindle speed at a diameter, held below the highest allowed.
-    fn spindle_speed(&self, diameter: Length) -> Figure<RotationalSpeed> {
+    fn spindle_speed(&self, diameter: Length) -> RotationalSpeed {
+        spindle_speed(self.speed, diameter).min(self.top_speed)
+    }
+
+    /// The same with its working.
+    fn spindle_figure(&self, diameter: Length) -> Figure<RotationalSpeed> {
         Figure {
-            value: spindle_speed(self.speed, diameter).min(self.top_speed),
+            value: self.spindle_speed(diameter),
             range: None,
             working: Working {
                 symbol: "n",
                 formula: "min(1000 · v/(π · D), nₘₐₓ)",
                 parts: &[],
                 inputs: vec![
-                    Input {
-                        symbol: "v",
-                        meaning: Meaning::Field(Field::CuttingSpeed),
-                        value: Value::Speed(self.speed),
-                    },
-                    Input {
-                        symbol: "D",
-                        meaning: Meaning::EngagedDiameter,
-                        value: Value::size(diameter),
-                    },
-                    Input {
-                        symbol: "nₘₐₓ",
-                        meaning: Meaning::Field(Field::TopSpeed),
-                        value: Value::Rotation(self.top_speed),
-                    },
+                    Input::new(
+                        "v",
+                        Meaning::Field(Field::CuttingSpeed),
+                        Value::Speed(self.speed),
+                    ),
+                    Input::new("D", Meaning::EngagedDiameter, Value::size(diameter)),
+                    Input::new(
+                        "nₘₐₓ",
+                        Meaning::Field(Field::TopSpeed),
+                        Value::Rotation(self.top_speed),
+                    ),
                 ],
                 source: TURNING_SOURCE,
             },
@@ -343,21 +334,9 @@ fn most_off(start: Length, aim: Length, largest: Length, runout: Length) -> Figu
             formula: "D + T − d",
             parts: &[],
             inputs: vec![
-                Input {
-                    symbol: "D",
-                    meaning: Meaning::LargestDiameter,
-                    value: Value::size(largest),
-                },
-                Input {
-                    symbol: "T",
-                    meaning: Meaning::Field(Field::Runout),
-                    value: Value::size(runout),
-                },
-                Input {
-                    symbol: "d",
-                    meaning: Meaning::AimedDiameter,
-                    value: Value::size(aim),
-                },
+                Input::new("D", Meaning::LargestDiameter, Value::size(largest)),
+                Input::new("T", Meaning::Field(Field::Runout), Value::size(runout)),
+                Input::new("d", Meaning::AimedDiameter, Value::size(aim)),
             ],
             source: Source::Geometry,
         },

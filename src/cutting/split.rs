@@ -93,21 +93,9 @@ pub(super) fn rough_each(split: &Split, to_turn: Length) -> Figure<Length> {
             formula: "(w − 2 · q)/i",
             parts: &[],
             inputs: vec![
-                Input {
-                    symbol: "w",
-                    meaning: Meaning::ToTurn,
-                    value: Value::size(to_turn),
-                },
-                Input {
-                    symbol: "q",
-                    meaning: Meaning::Field(Field::LastCut),
-                    value: Value::size(split.last),
-                },
-                Input {
-                    symbol: "i",
-                    meaning: Meaning::PassCount,
-                    value: Value::Count(split.rough_count),
-                },
+                Input::new("w", Meaning::ToTurn, Value::size(to_turn)),
+                Input::new("q", Meaning::Field(Field::LastCut), Value::size(split.last)),
+                Input::new("i", Meaning::PassCount, Value::Count(split.rough_count)),
             ],
             source: Source::CommonPractice,
         },

@@ -118,11 +118,7 @@ pub(crate) fn cycle_time(passes: &[Pass], times: &PassTimes) -> CycleTime {
     }
     let low = passes.iter().map(|pass| pass.time.low).sum();
     let high = passes.iter().map(|pass| pass.time.high).sum();
-    let input = |symbol, meaning, time| Input {
-        symbol,
-        meaning,
-        value: Value::Time(time),
-    };
+    let input = |symbol, meaning, time| Input::new(symbol, meaning, Value::Time(time));
     CycleTime {
         total: Figure {
             value: cutting + handling + polishing,

@@ -13,6 +13,7 @@ use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 use super::edit::{BoreKind, Edit, SectionKind};
+use super::hooks::focus::use_focus;
 use super::state::Action;
 use super::store::{Store, use_store, words};
 use super::words::{Text, Words};
@@ -212,14 +213,7 @@ pub(crate) struct ChoiceProps {
 pub(crate) fn Choice(props: &ChoiceProps) -> Html {
     let store = use_store();
     let select = use_node_ref();
-    {
-        let select = select.clone();
-        use_effect_with(props.focus, move |focus| {
-            if *focus && let Some(select) = select.cast::<HtmlSelectElement>() {
-                let _ = select.focus();
-            }
-        });
-    }
+    use_focus(&select, props.focus);
     let Some(store) = store else {
         return Html::default();
     };

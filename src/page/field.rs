@@ -1,12 +1,14 @@
 //! One field: its label, what was typed, what was understood, what is wrong, and keys of our own.
 
 use skimwright::job::Field;
+use skimwright::plan::usual_value;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use super::choice::{Choice, choice_of};
+use super::hooks::focus::use_focus;
 use super::keys::KeyRow;
-use super::state::{Action, Reading, Wrong};
+use super::state::{Action, Wrong};
 use super::store::{Store, use_store, words};
 use super::words::Words;
 
@@ -61,14 +63,7 @@ fn NumberField(props: &NumberFieldProps) -> Html {
     let store = use_store();
     let input = use_node_ref();
     let typing = use_state(|| false);
-    {
-        let input = input.clone();
-        use_effect_with(props.focus, move |focus| {
-            if *focus && let Some(input) = input.cast::<HtmlInputElement>() {
-                let _ = input.focus();
-            }
-        });
-    }
+    use_focus(&input, props.focus);
     let Some(store) = store else {
         return Html::default();
     };
@@ -79,6 +74,9 @@ fn NumberField(props: &NumberFieldProps) -> Html {
         .as_ref()
         .map(|wrong| wrong_words(&store, words, field, wrong));
     let said = reading.said.as_ref().map(|said| format!("= {said}"));
+    let usual = usual_value(&store.job, field)
+        .filter(|_| reading.text.is_empty())
+        .map(|value| words.usual(&words.value(value)));
     let unit = field
         .bounds()
         .map(|bounds| words.units().typed_unit(bounds.dimension).sign());
@@ -128,7 +126,7 @@ fn NumberField(props: &NumberFieldProps) -> Html {
                     spellcheck="false"
                     enterkeyhint="done"
                     value={reading.text.clone()}
-                    placeholder={usual(&store, words, field)}
+                    placeholder={usual}
                     aria-describedby={note_id.clone()}
                     aria-invalid={wrong.is_some().then_some("true")}
                     {oninput} {onfocus} {onblur} {onkeydown}
@@ -161,14 +159,4 @@ fn wrong_words(store: &Store, words: Words, field: Field, wrong: &Wrong) -> Stri
         Wrong::OutOfBounds => None,
     };
     words.wrong(field, wrong, kept.as_deref())
-}
-
-/// What an empty field stands for, as its placeholder.
-fn usual(store: &Store, words: Words, field: Field) -> Option<String> {
-    let Reading { text, .. } = store.reading(field);
-    if !text.is_empty() {
-        return None;
-    }
-    let value = skimwright::plan::usual_value(&store.job, field)?;
-    Some(words.usual(&words.value(value)))
 }

@@ -55,6 +55,8 @@ pub struct Received {
     pub runout: Length,
     /// Every hole that could be resolved.
     pub bores: Vec<BoreShape>,
+    /// All these holes as one outline.
+    pub inner: Profile,
 }
 
 impl Received {
@@ -83,7 +85,10 @@ impl Received {
         let bores = (0..=u8::MAX)
             .zip(&job.part.bores)
             .filter_map(|(index, bore)| bore_shape(index, bore, checked, space))
-            .collect();
+            .collect::<Vec<_>>();
+        let inner = bores.iter().fold(Profile::default(), |all, bore| {
+            all.merge(&bore.profile, Pick::Larger)
+        });
         Some(Self {
             sections,
             outer,
@@ -91,19 +96,13 @@ impl Received {
             shank_length,
             runout: checked.length(Field::Runout)?,
             bores,
+            inner,
         })
     }
 
     /// Shank and head as one outline.
     pub fn whole_outer(&self) -> Profile {
         self.outer.merge(&self.head, Pick::Larger)
-    }
-
-    /// All holes as one outline.
-    pub fn inner(&self) -> Profile {
-        self.bores.iter().fold(Profile::default(), |all, bore| {
-            all.merge(&bore.profile, Pick::Larger)
-        })
     }
 }
 

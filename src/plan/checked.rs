@@ -2,7 +2,7 @@
 
 use super::finding::{Code, Finding};
 use crate::job::{Bore, BoreField, Field, Job, Section, SectionField};
-use crate::quantity::{Entry, Feed, Length, RotationalSpeed, Speed, Time, Typed};
+use crate::quantity::{Entry, Length, RotationalSpeed, Time, Typed};
 
 /// A view of a job that gives only numbers that can be computed with.
 pub(crate) struct Checked<'a> {
@@ -16,21 +16,24 @@ impl<'a> Checked<'a> {
 
     /// A number within its bounds.
     fn value<Q: Typed>(&self, field: Field) -> Option<Q> {
-        let bounds = field.bounds()?;
-        let value = self.job.entry(field)?.base_value();
-        let sound = bounds.dimension == Q::DIMENSION && within(value, bounds.least, bounds.most);
-        sound.then(|| Q::from_base(value))
+        let entry = self.job.entry(field)?;
+        let sound = entry.dimension() == Q::DIMENSION && is_in_bounds(field, entry);
+        sound.then(|| Q::from_base(entry.base_value()))
+    }
+
+    /// What was typed where something was, and then only if it is sound; else the usual value, if there is one.
+    pub(crate) fn or_usual<Q: Typed>(
+        &self,
+        field: Field,
+        usual: impl Into<Option<Q>>,
+    ) -> Option<Q> {
+        match self.job.entry(field) {
+            Some(_) => self.value(field),
+            None => usual.into(),
+        }
     }
 
     pub(crate) fn length(&self, field: Field) -> Option<Length> {
-        self.value(field)
-    }
-
-    pub(crate) fn speed(&self, field: Field) -> Option<Speed> {
-        self.value(field)
-    }
-
-    pub(crate) fn feed(&self, field: Field) -> Option<Feed> {
         self.value(field)
     }
 
@@ -45,10 +48,8 @@ impl<'a> Checked<'a> {
     /// A finding for every number outside its bounds.
     pub(crate) fn out_of_bounds(&self) -> Vec<Finding> {
         let wrong = |field: Field| {
-            let bounds = field.bounds()?;
             let entry = self.job.entry(field)?;
-            let outside = !within(entry.base_value(), bounds.least, bounds.most);
-            outside.then(|| Finding::at(field, Code::OutOfBounds))
+            (!is_in_bounds(field, entry)).then(|| Finding::at(field, Code::OutOfBounds))
         };
         number_fields(self.job)
             .into_iter()

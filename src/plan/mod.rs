@@ -15,7 +15,6 @@ pub use finding::{Code, Finding, Level};
 pub use usual::usual_value;
 
 use crate::cutting::passes::{PassQuestion, stock_off};
-use crate::cutting::time::{PassTimes, cycle_time};
 use crate::cutting::{CycleTime, StockOff, usual_kerf};
 use crate::job::{Field, Job};
 use crate::part::{Pick, Profile, Received};
@@ -118,10 +117,7 @@ fn lists_fit(job: &Job) -> bool {
 }
 
 fn plan_part(job: &Job, checked: &Checked, received: Received, plan: &mut Plan) {
-    let kerf = match job.shop.kerf {
-        Some(_) => checked.length(Field::Kerf),
-        None => Some(usual_kerf(job.shop.cut_off_method)),
-    };
+    let kerf = checked.or_usual(Field::Kerf, usual_kerf(job.shop.cut_off_method));
     let density = job.part.material.density();
     plan.cut_off = kerf.and_then(|kerf| cut_off::cut_off(&received, checked, kerf, density));
     let shank = wanted_shank(checked, plan.limits);
@@ -184,13 +180,9 @@ fn plan_turning(
         shank,
         limits,
     };
-    let (stock_off, findings) = stock_off(&question);
+    let (turning, findings) = stock_off(&question);
     plan.findings.extend(findings);
-    plan.time = stock_off
-        .as_ref()
-        .zip(PassTimes::read(checked))
-        .map(|(stock, times)| cycle_time(&stock.passes, &times));
-    plan.stock_off = stock_off;
+    (plan.stock_off, plan.time) = turning.unzip();
 }
 
 /// The centre in the end, and where all the metal goes.
@@ -229,7 +221,7 @@ fn plan_end(
     plan.metal = Some(metal_budget(received, cut, &finished, &outline));
     plan.shape.finished_holes = Some(
         received
-            .inner()
+            .inner
             .between(received.head.start(), face)
             .merge(&outline, Pick::Larger),
     );

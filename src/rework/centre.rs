@@ -97,7 +97,7 @@ pub(crate) fn plan_centre(question: &CentreQuestion) -> (Option<Centre>, Profile
 /// Diameter of whatever hole opens at the finished face; zero on solid stock.
 fn hole_at(received: &Received, face: Length) -> Length {
     // A hair inside the face, where a hole that just ends there is gone.
-    received.inner().radius_at(face - HAIR) * 2.0
+    received.inner.radius_at(face - HAIR) * 2.0
 }
 
 /// How deep the sharp point of a live centre reaches under a mouth.
@@ -127,7 +127,7 @@ fn seat_in_hole(question: &CentreQuestion, bore: Length) -> Option<Seat> {
     let cone = whole_cone(question);
     // Beyond the far end of the head there is air again.
     let inside = cone.between(question.received.head.start(), question.face);
-    let metal = inside.beyond(&question.received.inner());
+    let metal = inside.beyond(&question.received.inner);
     let (runs_out, _) = metal.last().copied()?;
     if (runs_out - inside.start()).to_mm() <= SAME {
         return None;
@@ -180,11 +180,11 @@ fn cone_depth(outer: Length, inner: Length, inner_input: Input, source: Source) 
             formula: "(C − d)/(2 · tan α)",
             parts: &[],
             inputs: vec![
-                Input {
-                    symbol: "C",
-                    meaning: Meaning::Field(Field::Countersink),
-                    value: Value::length(outer),
-                },
+                Input::new(
+                    "C",
+                    Meaning::Field(Field::Countersink),
+                    Value::length(outer),
+                ),
                 inner_input,
                 half_angle_input(),
             ],
@@ -194,11 +194,7 @@ fn cone_depth(outer: Length, inner: Length, inner_input: Input, source: Source) 
 }
 
 fn half_angle_input() -> Input {
-    Input {
-        symbol: "α",
-        meaning: Meaning::HalfAngle,
-        value: Value::Angle(CENTRE_HALF_ANGLE),
-    }
+    Input::new("α", Meaning::HalfAngle, Value::Angle(CENTRE_HALF_ANGLE))
 }
 
 /// The facing stock that is still on when the centre is made.
@@ -210,11 +206,7 @@ fn still_on(question: &CentreQuestion) -> Length {
 }
 
 fn still_on_input(facing: Length) -> Input {
-    Input {
-        symbol: "f",
-        meaning: Meaning::FacingStillOn,
-        value: Value::length(facing),
-    }
+    Input::new("f", Meaning::FacingStillOn, Value::length(facing))
 }
 
 fn on_solid(question: &CentreQuestion, drill: &'static CentreDrill) -> (Centre, Profile) {
@@ -226,11 +218,11 @@ fn on_solid(question: &CentreQuestion, drill: &'static CentreDrill) -> (Centre, 
     let cone = cone_depth(
         mouth,
         drill.pilot_diameter,
-        Input {
-            symbol: "d",
-            meaning: Meaning::PilotDiameter,
-            value: Value::length(drill.pilot_diameter),
-        },
+        Input::new(
+            "d",
+            Meaning::PilotDiameter,
+            Value::length(drill.pilot_diameter),
+        ),
         source,
     );
     let facing = still_on(question);
@@ -248,16 +240,8 @@ fn on_solid(question: &CentreQuestion, drill: &'static CentreDrill) -> (Centre, 
             formula: "l + c + f",
             parts: &[],
             inputs: vec![
-                Input {
-                    symbol: "l",
-                    meaning: Meaning::PilotLength,
-                    value: Value::length(pilot_length),
-                },
-                Input {
-                    symbol: "c",
-                    meaning: Meaning::ConeDepth,
-                    value: Value::length(cone.value),
-                },
+                Input::new("l", Meaning::PilotLength, Value::length(pilot_length)),
+                Input::new("c", Meaning::ConeDepth, Value::length(cone.value)),
                 still_on_input(facing),
             ],
             source,
@@ -328,7 +312,7 @@ fn on_hole(question: &CentreQuestion, bore: Length, seat: &Seat) -> (Centre, Pro
 /// and how far it stands above the finished face. Edges below the finished face are left aside.
 fn first_touch(question: &CentreQuestion, bore: Length) -> (Length, Length) {
     let rough = question.face + still_on(question);
-    let hole = question.received.inner().between(question.face, rough);
+    let hole = question.received.inner.between(question.face, rough);
     // Diameter of the tool's cone at the finished face when it meets an edge: the smaller, the earlier.
     let met = |edge: (Length, Length)| edge.0 - widening(edge.1);
     let edges = hole

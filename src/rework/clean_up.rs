@@ -59,16 +59,12 @@ pub(crate) fn clean_up(
                 formula: "D − T",
                 parts: &[],
                 inputs: vec![
-                    Input {
-                        symbol: "D",
-                        meaning: Meaning::SmallestStock,
-                        value: Value::size(smallest),
-                    },
-                    Input {
-                        symbol: "T",
-                        meaning: Meaning::Field(Field::Runout),
-                        value: Value::size(received.runout),
-                    },
+                    Input::new("D", Meaning::SmallestStock, Value::size(smallest)),
+                    Input::new(
+                        "T",
+                        Meaning::Field(Field::Runout),
+                        Value::size(received.runout),
+                    ),
                 ],
                 source: Source::Geometry,
             },

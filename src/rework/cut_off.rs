@@ -107,7 +107,7 @@ fn way(surplus: Length, facing_stock: Length, kerf: Length) -> (CutKind, Length,
 }
 
 /// A length by plain arithmetic.
-fn exact(
+pub(super) fn exact(
     value: Length,
     symbol: &'static str,
     formula: &'static str,
@@ -115,11 +115,7 @@ fn exact(
 ) -> Figure<Length> {
     let inputs = inputs
         .iter()
-        .map(|&(symbol, meaning, length)| Input {
-            symbol,
-            meaning,
-            value: Value::length(length),
-        })
+        .map(|&(symbol, meaning, length)| Input::new(symbol, meaning, Value::length(length)))
         .collect();
     Figure {
         value,
@@ -137,7 +133,7 @@ fn exact(
 /// The metal of the part as received between two places.
 pub(crate) fn net_volume(received: &Received, from: Length, to: Length) -> Volume {
     let outer = received.outer.between(from, to);
-    metal(&outer, &received.inner())
+    metal(&outer, &received.inner)
 }
 
 /// The metal between an outline and the holes inside it.
@@ -158,16 +154,12 @@ pub(crate) fn mass(volume: Volume, density: DensityRange) -> Figure<Mass> {
             formula: "V · ρ",
             parts: &[],
             inputs: vec![
-                Input {
-                    symbol: "V",
-                    meaning: Meaning::OffcutVolume,
-                    value: Value::Volume(volume),
-                },
-                Input {
-                    symbol: "ρ",
-                    meaning: Meaning::MaterialDensity,
-                    value: Value::Density(density.typical),
-                },
+                Input::new("V", Meaning::OffcutVolume, Value::Volume(volume)),
+                Input::new(
+                    "ρ",
+                    Meaning::MaterialDensity,
+                    Value::Density(density.typical),
+                ),
             ],
             source: Source::Published {
                 title: density.source,

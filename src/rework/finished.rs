@@ -175,7 +175,7 @@ pub(crate) fn metal_budget(
     );
     let stock = received.outer.between(Length::ZERO, finished);
     // Holes count only as far as there is metal round them.
-    let holes = received.inner().merge(&stock, Pick::Smaller);
+    let holes = received.inner.merge(&stock, Pick::Smaller);
     let old_holes_left = holes.merge(finished_outer, Pick::Smaller);
     let all_holes_left = old_holes_left
         .merge(centre, Pick::Larger)

@@ -1,48 +1,33 @@
 //! How much of the finished shank the receiver holds.
 
-use super::cut_off::CutOff;
+use super::cut_off::{CutOff, exact};
 use super::finished::WantedShank;
 use crate::job::Field;
 use crate::part::SAME;
 use crate::plan::{Checked, Code, Finding};
 use crate::quantity::Length;
-use crate::working::{Figure, Input, Meaning, Source, Value, Working};
+use crate::working::{Figure, Meaning};
 
 /// What the receiver can grip: the straight shank that is inside it.
 ///
 /// The fillet is taken to stand off a receiver whose edge is not chamfered: the careful case.
 pub(crate) fn grip(checked: &Checked, cut: &CutOff, shank: &WantedShank) -> Figure<Length> {
     let length = cut.shank_finished.value;
-    let inputs = vec![
+    let straight = length - shank.fillet;
+    let mut inputs = vec![
         ("R₂", Meaning::ShankFinished, length),
         ("r", Meaning::Field(Field::ShoulderRadius), shank.fillet),
         ("h", Meaning::Field(Field::EndChamfer), shank.chamfer),
     ];
-    let straight = length - shank.fillet;
-    let (inside, formula, depth) = match checked.length(Field::ReceiverDepth) {
-        Some(depth) => (straight.min(depth), "min(R₂ − r, B) − h", Some(depth)),
-        None => (straight, "R₂ − r − h", None),
+    let (inside, formula) = match checked.length(Field::ReceiverDepth) {
+        Some(depth) => {
+            inputs.push(("B", Meaning::Field(Field::ReceiverDepth), depth));
+            (straight.min(depth), "min(R₂ − r, B) − h")
+        }
+        None => (straight, "R₂ − r − h"),
     };
-    let depth = depth.map(|depth| ("B", Meaning::Field(Field::ReceiverDepth), depth));
-    Figure {
-        value: (inside - shank.chamfer).max(Length::ZERO),
-        range: None,
-        working: Working {
-            symbol: "g",
-            formula,
-            parts: &[],
-            inputs: inputs
-                .into_iter()
-                .chain(depth)
-                .map(|(symbol, meaning, length)| Input {
-                    symbol,
-                    meaning,
-                    value: Value::length(length),
-                })
-                .collect(),
-            source: Source::Geometry,
-        },
-    }
+    let value = (inside - shank.chamfer).max(Length::ZERO);
+    exact(value, "g", formula, &inputs)
 }
 
 /// Whether the receiver holds enough, and whether the shoulder comes down on it.

@@ -105,21 +105,9 @@ fn wall(bore: &BoreShape, outer: &Profile, length: Length, offset: Length) -> Op
                 formula: "(d − B)/2 − e",
                 parts: &[],
                 inputs: vec![
-                    Input {
-                        symbol: "d",
-                        meaning: Meaning::OuterDiameter,
-                        value: Value::size(outer_diameter),
-                    },
-                    Input {
-                        symbol: "B",
-                        meaning: Meaning::BoreDiameter,
-                        value: Value::size(bore_diameter),
-                    },
-                    Input {
-                        symbol: "e",
-                        meaning: Meaning::AxisOffset,
-                        value: Value::size(offset),
-                    },
+                    Input::new("d", Meaning::OuterDiameter, Value::size(outer_diameter)),
+                    Input::new("B", Meaning::BoreDiameter, Value::size(bore_diameter)),
+                    Input::new("e", Meaning::AxisOffset, Value::size(offset)),
                 ],
                 source: Source::Geometry,
             },

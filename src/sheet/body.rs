@@ -49,7 +49,7 @@ impl<'a> Body<'a> {
         Self {
             received,
             outer: received.whole_outer(),
-            holes: received.inner(),
+            holes: received.inner.clone(),
             finished,
             cut,
         }

@@ -133,7 +133,7 @@ pub(crate) fn wishes(
 
 /// Where the arrow head of a hole's size stands: clear of its mouth, and where no wider hole swallows it.
 fn met_at(shape: &BoreShape, received: &Received) -> Length {
-    let (end, holes) = (received.shank_length, received.inner());
+    let (end, holes) = (received.shank_length, &received.inner);
     let deep = end - shape.profile.start();
     let places = [0.25, 0.4, 0.55, 0.7, 0.85, 0.95].map(|share| end - deep * share);
     let is_surface = |z: &Length| {

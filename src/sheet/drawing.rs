@@ -160,7 +160,7 @@ fn fit(received: &Received, canvas: Canvas) -> Scale {
     const MARGIN: f64 = 2.0 * OVERHANG + 4.0;
     let outer = received.whole_outer();
     let reach = outer
-        .merge(&received.inner(), Pick::Larger)
+        .merge(&received.inner, Pick::Larger)
         .largest(outer.start(), outer.end())
         .map_or(Length::ZERO, |point| point.radius);
     let (long, across) = ((outer.end() - outer.start()).to_mm(), reach.to_mm() * 2.0);

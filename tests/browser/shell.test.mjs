@@ -3,8 +3,7 @@
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { assertAccessible } from './helper/accessibility.mjs';
-import { sizes, startBrowser, visit, waitUntilKept } from './helper/browser.mjs';
-import { startServer } from './helper/server.mjs';
+import { sizes, startBrowser, waitUntilKept, withPages } from './helper/browser.mjs';
 
 // Only shown and handed on here: what is in it does not matter.
 const JOB = 'aGVsbG8gdHVybmVy';
@@ -17,21 +16,7 @@ after(() => browser.close());
 
 // One server and one fresh profile for a test, both closed whatever happens.
 function shellTest(name, body, { change } = {}) {
-  test(name, async () => {
-    const server = await startServer({ change });
-    const contexts = [];
-    const open = async (url = server.url, options = {}) => {
-      const visited = await visit(browser, url, options);
-      contexts.push(visited.context);
-      return visited;
-    };
-    try {
-      await body({ server, open });
-    } finally {
-      await Promise.all(contexts.map((context) => context.close()));
-      await server.stop();
-    }
-  });
+  test(name, () => withPages(browser, { change }, body));
 }
 
 // A real trap, from a module whose only function is `unreachable`.

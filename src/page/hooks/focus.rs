@@ -2,6 +2,18 @@
 
 use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
+use yew::prelude::*;
+
+/// Takes the focus to a control when it appears, if it is wanted there.
+#[hook]
+pub(crate) fn use_focus(control: &NodeRef, wanted: bool) {
+    let control = control.clone();
+    use_effect_with(wanted, move |wanted| {
+        if *wanted && let Some(control) = control.cast::<HtmlElement>() {
+            let _ = control.focus();
+        }
+    });
+}
 
 /// Focuses the first of these elements that is there. An element of a drawing has the same `focus` as any other.
 pub(crate) fn focus_first(ids: &[String]) {

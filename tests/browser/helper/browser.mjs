@@ -3,6 +3,7 @@
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { chromium } from 'playwright-core';
+import { startServer } from './server.mjs';
 
 export const sizes = {
   smallPhone: { viewport: { width: 360, height: 740 }, isMobile: true, hasTouch: true, deviceScaleFactor: 2 },
@@ -42,6 +43,23 @@ export async function visit(browser, url, { size = sizes.phone, ...options } = {
   await page.goto(url);
   await page.getByRole('heading', { level: 1 }).waitFor();
   return { context, page, troubles, requests };
+}
+
+// A server of one's own and pages of fresh profiles, all closed again whatever happens.
+export async function withPages(browser, { change } = {}, body) {
+  const server = await startServer({ change });
+  const contexts = [];
+  const open = async (url = server.url, options = {}) => {
+    const visited = await visit(browser, url, options);
+    contexts.push(visited.context);
+    return visited;
+  };
+  try {
+    await body({ server, open });
+  } finally {
+    await Promise.all(contexts.map((context) => context.close()));
+    await server.stop();
+  }
 }
 
 // Waits until the page is kept for use without a network.

@@ -2,8 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { startBrowser, visit } from './browser.mjs';
-import { startServer } from './server.mjs';
+import { startBrowser, withPages } from './browser.mjs';
 
 export const stages = ['Received', 'Wanted', 'Plan'];
 
@@ -125,19 +124,8 @@ export function pageTests({ before, after }, visitOptions = {}, settings = []) {
   });
   after(() => browser.close());
 
-  return (name, body) => test(name, async () => {
-    const server = await startServer();
-    const contexts = [];
-    const open = async (address = '', options = {}) => {
-      const visited = await visit(browser, `${server.url}${address}`, { ...visitOptions, ...options });
-      contexts.push(visited.context);
-      return visited;
-    };
-    try {
-      await body({ server, open });
-    } finally {
-      await Promise.all(contexts.map((context) => context.close()));
-      await server.stop();
-    }
-  });
+  return (name, body) => test(name, () => withPages(browser, {}, ({ server, open }) => body({
+    server,
+    open: (address = '', options = {}) => open(`${server.url}${address}`, { ...visitOptions, ...options }),
+  })));
 }
