@@ -7,7 +7,8 @@ use serde::Serialize;
 
 use crate::job::Field;
 use crate::quantity::{
-    Angle, Density, Feed, Grade, Length, Mass, RotationalSpeed, Speed, Time, Volume,
+    Angle, Area, Density, Feed, Force, Grade, Hardness, Length, Mass, Power, RotationalSpeed,
+    SecondMoment, Speed, Stress, TaperRatio, TemperatureStep, Time, Torque, Volume,
 };
 use crate::tables::Confirmed;
 
@@ -83,6 +84,15 @@ pub enum Value {
     Mass(Mass),
     Volume(Volume),
     Density(Density),
+    Area(Area),
+    SecondMoment(SecondMoment),
+    Force(Force),
+    Torque(Torque),
+    Power(Power),
+    Stress(Stress),
+    TemperatureStep(TemperatureStep),
+    Hardness(Hardness),
+    Taper(TaperRatio),
     Ratio(f64),
     Count(u32),
 }

@@ -130,7 +130,9 @@ export interface Working {
 
 export interface Value {
   kind:
-    | "length" | "angle" | "time" | "speed" | "feed" | "rotation" | "mass" | "volume" | "density" | "ratio" | "count";
+    | "length" | "angle" | "time" | "speed" | "feed" | "rotation" | "mass" | "volume" | "density" | "area"
+    | "second-moment" | "force" | "torque" | "power" | "stress" | "temperature-step" | "hardness" | "taper" | "ratio"
+    | "count";
   value: number;
 }
 

@@ -45,6 +45,12 @@ const fn units(dimension: Dimension) -> &'static [Unit] {
         Dimension::Feed => &[Unit::MillimetrePerRevolution, Unit::InchPerRevolution],
         Dimension::Time => &[Unit::Second, Unit::Minute],
         Dimension::Rotation => &[Unit::RevolutionPerMinute],
+        Dimension::Angle => &[Unit::Degree],
+        Dimension::Taper => &[Unit::ToOne],
+        Dimension::Force => &[Unit::Newton, Unit::Kilonewton, Unit::PoundForce],
+        Dimension::Torque => &[Unit::NewtonMetre, Unit::PoundFoot],
+        Dimension::Power => &[Unit::Kilowatt, Unit::Watt, Unit::Horsepower],
+        Dimension::Hardness => &[Unit::RockwellC],
     }
 }
 

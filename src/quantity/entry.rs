@@ -8,7 +8,9 @@ use core::marker::PhantomData;
 use super::read::{read, read_written};
 use super::read_error::ReadError;
 use super::units::{
-    Feed, Length, METRES_PER_FOOT, MM_PER_INCH, RotationalSpeed, SECONDS_PER_MINUTE, Speed, Time,
+    Angle, Feed, Force, Hardness, Length, METRES_PER_FOOT, MM_PER_INCH,
+    NEWTON_METRES_PER_POUND_FOOT, NEWTONS_PER_POUND_FORCE, Power, RotationalSpeed,
+    SECONDS_PER_MINUTE, Speed, TaperRatio, Time, Torque, WATTS_PER_HORSEPOWER,
 };
 
 /// What kind of quantity an entry is; decides which units it may carry.
@@ -24,6 +26,18 @@ pub enum Dimension {
     Time,
     /// Spindle speeds; base unit revolution per minute.
     Rotation,
+    /// Angles; base unit degree.
+    Angle,
+    /// Tapers as 1 in so many.
+    Taper,
+    /// Forces; base unit newton.
+    Force,
+    /// Torques; base unit newton metre.
+    Torque,
+    /// Powers; base unit watt.
+    Power,
+    /// Hardness; Rockwell C.
+    Hardness,
 }
 
 /// A unit that can be typed.
@@ -43,11 +57,22 @@ pub enum Unit {
     Second,
     Minute,
     RevolutionPerMinute,
+    Degree,
+    ToOne,
+    Newton,
+    Kilonewton,
+    PoundForce,
+    NewtonMetre,
+    PoundFoot,
+    Watt,
+    Kilowatt,
+    Horsepower,
+    RockwellC,
 }
 
 impl Unit {
     /// Every unit, by dimension, the metric base unit of each first. Links have an order of their own.
-    pub const ALL: [Self; 13] = [
+    pub const ALL: [Self; 24] = [
         Self::Millimetre,
         Self::Centimetre,
         Self::Metre,
@@ -61,6 +86,17 @@ impl Unit {
         Self::Second,
         Self::Minute,
         Self::RevolutionPerMinute,
+        Self::Degree,
+        Self::ToOne,
+        Self::Newton,
+        Self::Kilonewton,
+        Self::PoundForce,
+        Self::NewtonMetre,
+        Self::PoundFoot,
+        Self::Watt,
+        Self::Kilowatt,
+        Self::Horsepower,
+        Self::RockwellC,
     ];
 
     /// What the unit measures.
@@ -76,6 +112,12 @@ impl Unit {
             Self::MillimetrePerRevolution | Self::InchPerRevolution => Dimension::Feed,
             Self::Second | Self::Minute => Dimension::Time,
             Self::RevolutionPerMinute => Dimension::Rotation,
+            Self::Degree => Dimension::Angle,
+            Self::ToOne => Dimension::Taper,
+            Self::Newton | Self::Kilonewton | Self::PoundForce => Dimension::Force,
+            Self::NewtonMetre | Self::PoundFoot => Dimension::Torque,
+            Self::Watt | Self::Kilowatt | Self::Horsepower => Dimension::Power,
+            Self::RockwellC => Dimension::Hardness,
         }
     }
 
@@ -95,6 +137,17 @@ impl Unit {
             Self::Second => "s",
             Self::Minute => "min",
             Self::RevolutionPerMinute => "rpm",
+            Self::Degree => "°",
+            Self::ToOne => ":1",
+            Self::Newton => "N",
+            Self::Kilonewton => "kN",
+            Self::PoundForce => "lbf",
+            Self::NewtonMetre => "N·m",
+            Self::PoundFoot => "lbf·ft",
+            Self::Watt => "W",
+            Self::Kilowatt => "kW",
+            Self::Horsepower => "hp",
+            Self::RockwellC => "HRC",
         }
     }
 
@@ -105,14 +158,23 @@ impl Unit {
             | Self::MetrePerMinute
             | Self::MillimetrePerRevolution
             | Self::Second
-            | Self::RevolutionPerMinute => 1.0,
+            | Self::RevolutionPerMinute
+            | Self::Degree
+            | Self::ToOne
+            | Self::Newton
+            | Self::NewtonMetre
+            | Self::Watt
+            | Self::RockwellC => 1.0,
             Self::Centimetre => 10.0,
-            Self::Metre => 1000.0,
+            Self::Metre | Self::Kilonewton | Self::Kilowatt => 1000.0,
             Self::Micrometre => 0.001,
             Self::Inch | Self::InchPerRevolution => MM_PER_INCH,
             Self::Thou => MM_PER_INCH / 1000.0,
             Self::FootPerMinute => METRES_PER_FOOT,
             Self::Minute => SECONDS_PER_MINUTE,
+            Self::PoundForce => NEWTONS_PER_POUND_FORCE,
+            Self::PoundFoot => NEWTON_METRES_PER_POUND_FOOT,
+            Self::Horsepower => WATTS_PER_HORSEPOWER,
         }
     }
 
@@ -120,7 +182,13 @@ impl Unit {
     pub const fn is_inch(self) -> bool {
         matches!(
             self,
-            Self::Inch | Self::Thou | Self::FootPerMinute | Self::InchPerRevolution
+            Self::Inch
+                | Self::Thou
+                | Self::FootPerMinute
+                | Self::InchPerRevolution
+                | Self::PoundForce
+                | Self::PoundFoot
+                | Self::Horsepower
         )
     }
 }
@@ -350,6 +418,12 @@ typed! {
     Feed, mm_per_rev, to_mm_per_rev, Feed;
     Time, seconds, to_seconds, Time;
     RotationalSpeed, per_min, to_per_min, Rotation;
+    Angle, degrees, to_degrees, Angle;
+    TaperRatio, one_in, to_one_in, Taper;
+    Force, newtons, to_newtons, Force;
+    Torque, newton_metres, to_newton_metres, Torque;
+    Power, watts, to_watts, Power;
+    Hardness, hrc, to_hrc, Hardness;
 }
 
 /// An entry known to be of the dimension of `Q`.

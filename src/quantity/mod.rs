@@ -15,4 +15,7 @@ pub use entry::{Dimension, Entered, Entry, Number, Term, Typed, Unit};
 pub use read::read;
 pub use read_error::{MOST_CHARACTERS, ReadError, ReadErrorKind};
 pub use show::{Grade, Units};
-pub use units::{Angle, Area, Density, Feed, Length, Mass, RotationalSpeed, Speed, Time, Volume};
+pub use units::{
+    Angle, Area, Density, Feed, Force, Hardness, Length, Mass, Power, RotationalSpeed,
+    SecondMoment, Speed, Stress, TaperRatio, TemperatureStep, Time, Torque, Volume,
+};

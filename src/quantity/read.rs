@@ -402,6 +402,27 @@ fn spellings(dimension: Dimension) -> &'static [(&'static str, Unit)] {
             ("rev/min", Unit::RevolutionPerMinute),
             ("/min", Unit::RevolutionPerMinute),
         ],
+        Dimension::Angle => &[("°", Unit::Degree), ("deg", Unit::Degree)],
+        Dimension::Taper => &[(":1", Unit::ToOne)],
+        Dimension::Force => &[
+            ("n", Unit::Newton),
+            ("kn", Unit::Kilonewton),
+            ("lbf", Unit::PoundForce),
+            ("lb", Unit::PoundForce),
+        ],
+        Dimension::Torque => &[
+            ("n·m", Unit::NewtonMetre),
+            ("nm", Unit::NewtonMetre),
+            ("lbf·ft", Unit::PoundFoot),
+            ("lbft", Unit::PoundFoot),
+            ("ftlb", Unit::PoundFoot),
+        ],
+        Dimension::Power => &[
+            ("w", Unit::Watt),
+            ("kw", Unit::Kilowatt),
+            ("hp", Unit::Horsepower),
+        ],
+        Dimension::Hardness => &[("hrc", Unit::RockwellC)],
     }
 }
 

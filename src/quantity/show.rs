@@ -1,7 +1,10 @@
 //! Showing quantities: in millimetres or inches, as decimals or as the nearest 1/64.
 
 use super::entry::{Dimension, Entry, Unit};
-use super::units::{Feed, Length, Mass, RotationalSpeed, Speed, Time, Volume};
+use super::units::{
+    Area, Feed, Force, Hardness, Length, Mass, Power, RotationalSpeed, SecondMoment, Speed, Stress,
+    TaperRatio, TemperatureStep, Time, Torque, Volume,
+};
 
 /// How lengths are shown. It never changes a job, only what is seen of it.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
@@ -45,6 +48,15 @@ impl Units {
             Dimension::Feed => Unit::MillimetrePerRevolution,
             Dimension::Time => Unit::Second,
             Dimension::Rotation => Unit::RevolutionPerMinute,
+            Dimension::Angle => Unit::Degree,
+            Dimension::Taper => Unit::ToOne,
+            Dimension::Force if inch => Unit::PoundForce,
+            Dimension::Force => Unit::Newton,
+            Dimension::Torque if inch => Unit::PoundFoot,
+            Dimension::Torque => Unit::NewtonMetre,
+            Dimension::Power if inch => Unit::Horsepower,
+            Dimension::Power => Unit::Kilowatt,
+            Dimension::Hardness => Unit::RockwellC,
         }
     }
 
@@ -145,6 +157,76 @@ impl Units {
         }
     }
 
+    /// An area: `314.2 mm²`, `0.4870 in²`.
+    pub fn area(self, area: Area) -> String {
+        if self.is_inch() {
+            format!("{}{GAP}in²", decimal(area.to_square_inches(), 4))
+        } else {
+            format!("{}{GAP}mm²", decimal(area.to_mm2(), 1))
+        }
+    }
+
+    /// A second moment of area: `7854 mm⁴`, `0.0189 in⁴`.
+    pub fn second_moment(self, moment: SecondMoment) -> String {
+        if self.is_inch() {
+            format!("{}{GAP}in⁴", decimal(moment.to_inches4(), 4))
+        } else {
+            format!("{}{GAP}mm⁴", decimal(moment.to_mm4(), 0))
+        }
+    }
+
+    /// A force: `850 N`, `12.50 kN`, `191 lbf`.
+    pub fn force(self, force: Force) -> String {
+        let newtons = force.to_newtons();
+        if self.is_inch() {
+            format!("{}{GAP}lbf", whole_or_tenths(force.to_pounds_force()))
+        } else if newtons.abs() < 9999.5 {
+            format!("{}{GAP}N", whole_or_tenths(newtons))
+        } else {
+            format!("{}{GAP}kN", decimal(newtons / 1000.0, 2))
+        }
+    }
+
+    /// A torque: `15.0 N·m`, `11.1 lbf·ft`.
+    pub fn torque(self, torque: Torque) -> String {
+        let (value, unit) = if self.is_inch() {
+            (torque.to_pound_feet(), "lbf·ft")
+        } else {
+            (torque.to_newton_metres(), "N·m")
+        };
+        format!(
+            "{}{GAP}{unit}",
+            decimal(value, usize::from(value.abs() < 99.95))
+        )
+    }
+
+    /// A power: `2.20 kW`, `2.95 hp`.
+    pub fn power(self, power: Power) -> String {
+        if self.is_inch() {
+            format!("{}{GAP}hp", decimal(power.to_horsepower(), 2))
+        } else {
+            format!("{}{GAP}kW", decimal(power.to_watts() / 1000.0, 2))
+        }
+    }
+
+    /// A stress: `235 MPa`, `34.1 ksi`.
+    pub fn stress(self, stress: Stress) -> String {
+        if self.is_inch() {
+            format!("{}{GAP}ksi", decimal(stress.to_ksi(), 1))
+        } else {
+            format!("{}{GAP}MPa", decimal(stress.to_mpa(), 0))
+        }
+    }
+
+    /// A difference of temperature: `85 K`, `153 °F`.
+    pub fn temperature_step(self, step: TemperatureStep) -> String {
+        if self.is_inch() {
+            format!("{}{GAP}°F", decimal(step.to_kelvins() * 1.8, 0))
+        } else {
+            format!("{}{GAP}K", decimal(step.to_kelvins(), 0))
+        }
+    }
+
     /// An entry as it was typed when it is in the units in use, else converted; with its unit.
     pub fn entry(self, entry: &Entry) -> String {
         if self.keeps_as_typed(entry) {
@@ -173,7 +255,14 @@ impl Units {
 
     /// Whether an entry is in the units in use, so that it is shown as it was typed.
     fn keeps_as_typed(self, entry: &Entry) -> bool {
-        let unit_free = matches!(entry.dimension(), Dimension::Time | Dimension::Rotation);
+        let unit_free = matches!(
+            entry.dimension(),
+            Dimension::Time
+                | Dimension::Rotation
+                | Dimension::Angle
+                | Dimension::Taper
+                | Dimension::Hardness
+        );
         unit_free
             || entry
                 .terms()
@@ -186,9 +275,14 @@ impl Units {
         let unit = self.typed_unit(entry.dimension());
         let decimals = match (entry.dimension(), self.is_inch()) {
             (Dimension::Length | Dimension::Feed, true) => 5,
-            (Dimension::Length | Dimension::Feed, false) => 4,
+            (Dimension::Length | Dimension::Feed, false)
+            | (Dimension::Angle | Dimension::Taper, _) => 4,
             (Dimension::Speed, true) => 0,
-            (Dimension::Speed, false) | (Dimension::Time | Dimension::Rotation, _) => 1,
+            (Dimension::Speed, false)
+            | (Dimension::Time | Dimension::Rotation | Dimension::Force | Dimension::Hardness, _) => {
+                1
+            }
+            (Dimension::Torque | Dimension::Power, _) => 2,
         };
         let number = trimmed(entry.base_value() / unit.in_base_units(), decimals);
         format!("{number}{GAP}{}", unit.sign())
@@ -216,6 +310,16 @@ pub fn time(time: Time) -> String {
 /// A spindle speed: `955 rpm`; a slow one with its tenths, `4.5 rpm`.
 pub fn rotation(speed: RotationalSpeed) -> String {
     format!("{}{GAP}rpm", whole_or_tenths(speed.to_per_min()))
+}
+
+/// A hardness: `58 HRC`.
+pub fn hardness(hardness: Hardness) -> String {
+    format!("{}{GAP}HRC", trimmed(hardness.to_hrc(), 1))
+}
+
+/// A taper as the trade writes it: `1 : 20.047`.
+pub fn taper(ratio: TaperRatio) -> String {
+    format!("1{GAP}:{GAP}{}", trimmed(ratio.to_one_in(), 3))
 }
 
 /// A number without decimals; below ten with its tenths, which count there.

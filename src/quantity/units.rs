@@ -158,6 +158,39 @@ quantity!(
     Feed, mm_per_rev, to_mm_per_rev, "millimetres per revolution"
 );
 
+quantity!(
+    /// A force, kept in newtons.
+    Force, newtons, to_newtons, "newtons"
+);
+quantity!(
+    /// A torque or a bending moment, kept in newton metres.
+    Torque, newton_metres, to_newton_metres, "newton metres"
+);
+quantity!(
+    /// A power, kept in watts.
+    Power, watts, to_watts, "watts"
+);
+quantity!(
+    /// A stress, a strength or a pressure, kept in megapascals (newtons per square millimetre).
+    Stress, mpa, to_mpa, "megapascals"
+);
+quantity!(
+    /// A second moment of area, axial or polar, kept in mm⁴.
+    SecondMoment, mm4, to_mm4, "millimetres to the fourth"
+);
+quantity!(
+    /// A difference of temperature, kept in kelvins.
+    TemperatureStep, kelvins, to_kelvins, "kelvins"
+);
+quantity!(
+    /// A hardness on the Rockwell C scale, ISO 6508-1. A number of a scale: only differences mean something.
+    Hardness, hrc, to_hrc, "points HRC"
+);
+quantity!(
+    /// A taper as 1 in so many: the length on which the diameter changes by one.
+    TaperRatio, one_in, to_one_in, "length over change of diameter"
+);
+
 /// Millimetres in an inch, exact since 1959.
 pub(super) const MM_PER_INCH: f64 = 25.4;
 
@@ -169,6 +202,15 @@ pub(super) const SECONDS_PER_MINUTE: f64 = 60.0;
 
 /// Grams in a pound avoirdupois, exact since 1959.
 const GRAMS_PER_POUND: f64 = 453.592_37;
+
+/// Newtons in a pound-force: the pound at the standard acceleration of 9.80665 m/s².
+pub(super) const NEWTONS_PER_POUND_FORCE: f64 = 4.448_221_615_260_5;
+
+/// Newton metres in a pound-force foot.
+pub(super) const NEWTON_METRES_PER_POUND_FOOT: f64 = NEWTONS_PER_POUND_FORCE * METRES_PER_FOOT;
+
+/// Watts in a mechanical horsepower of 550 pound-force feet a second.
+pub(super) const WATTS_PER_HORSEPOWER: f64 = 550.0 * NEWTON_METRES_PER_POUND_FOOT;
 
 impl Length {
     /// From a number of inches.
@@ -193,6 +235,60 @@ impl Length {
     #[inline]
     pub const fn to_um(self) -> f64 {
         self.0 * 1000.0
+    }
+}
+
+impl Area {
+    /// The number of square inches.
+    #[inline]
+    pub const fn to_square_inches(self) -> f64 {
+        self.0 / (MM_PER_INCH * MM_PER_INCH)
+    }
+}
+
+impl Force {
+    /// The number of pounds-force.
+    #[inline]
+    pub const fn to_pounds_force(self) -> f64 {
+        self.0 / NEWTONS_PER_POUND_FORCE
+    }
+}
+
+impl Torque {
+    /// The number of pound-force feet.
+    #[inline]
+    pub const fn to_pound_feet(self) -> f64 {
+        self.0 / NEWTON_METRES_PER_POUND_FOOT
+    }
+}
+
+impl Power {
+    /// The number of mechanical horsepower.
+    #[inline]
+    pub const fn to_horsepower(self) -> f64 {
+        self.0 / WATTS_PER_HORSEPOWER
+    }
+
+    /// The torque that carries this power at a speed; the speed must not be zero.
+    pub fn torque_at(self, speed: RotationalSpeed) -> Torque {
+        let radians_per_second = speed.0 / SECONDS_PER_MINUTE * core::f64::consts::TAU;
+        Torque(self.0 / radians_per_second)
+    }
+}
+
+impl Stress {
+    /// The number of thousands of pounds-force per square inch.
+    #[inline]
+    pub const fn to_ksi(self) -> f64 {
+        self.0 * MM_PER_INCH * MM_PER_INCH / NEWTONS_PER_POUND_FORCE / 1000.0
+    }
+}
+
+impl SecondMoment {
+    /// The number of inches to the fourth.
+    #[inline]
+    pub const fn to_inches4(self) -> f64 {
+        self.0 / (MM_PER_INCH * MM_PER_INCH * MM_PER_INCH * MM_PER_INCH)
     }
 }
 
@@ -282,6 +378,38 @@ impl Mul<Length> for Area {
     }
 }
 
+impl Mul<Length> for Force {
+    type Output = Torque;
+    /// The moment of a force at an arm.
+    fn mul(self, arm: Length) -> Torque {
+        Torque(self.0 * arm.0 / 1000.0)
+    }
+}
+
+impl Div<Volume> for Torque {
+    type Output = Stress;
+    /// The stress that a moment causes at a section modulus, which must not be zero.
+    fn div(self, modulus: Volume) -> Stress {
+        Stress(self.0 * 1000.0 / modulus.0)
+    }
+}
+
+impl Div<Area> for Force {
+    type Output = Stress;
+    /// The stress of a force spread over an area, which must not be zero.
+    fn div(self, area: Area) -> Stress {
+        Stress(self.0 / area.0)
+    }
+}
+
+impl Div<Length> for SecondMoment {
+    type Output = Volume;
+    /// The section modulus at a distance from the axis, which must not be zero.
+    fn div(self, distance: Length) -> Volume {
+        Volume(self.0 / distance.0)
+    }
+}
+
 impl Mul<Density> for Volume {
     type Output = Mass;
     /// Grams: a cubic millimetre at one kilogram per cubic metre weighs a millionth of a gram.
@@ -314,7 +442,10 @@ mod tests {
     /// Every factor against the general-purpose units library `uom`.
     #[test]
     fn factors_agree_with_uom() {
-        use uom::si::{angle, length, mass, mass_density, time, velocity, volume};
+        use uom::si::{
+            angle, area, force, length, mass, mass_density, power, pressure, time, torque,
+            velocity, volume,
+        };
         let same = |ours: f64, theirs: f64| {
             assert!(
                 (ours - theirs).abs() <= 1e-12 * theirs.abs(),
@@ -351,6 +482,33 @@ mod tests {
             Feed::inch_per_rev(0.004).to_mm_per_rev(),
             si::Length::new::<length::inch>(0.004).get::<length::millimeter>(),
         );
+        let close = |ours: f64, theirs: f64| {
+            // The library rounds the pound-force to seven digits.
+            assert!(
+                (ours / theirs - 1.0).abs() < 1e-6,
+                "{ours} against {theirs}"
+            );
+        };
+        close(
+            Force::newtons(1000.0).to_pounds_force(),
+            si::Force::new::<force::newton>(1000.0).get::<force::pound_force>(),
+        );
+        close(
+            Torque::newton_metres(50.0).to_pound_feet(),
+            si::Torque::new::<torque::newton_meter>(50.0).get::<torque::pound_force_foot>(),
+        );
+        close(
+            Power::watts(1500.0).to_horsepower(),
+            si::Power::new::<power::watt>(1500.0).get::<power::horsepower>(),
+        );
+        close(
+            Stress::mpa(700.0).to_ksi(),
+            si::Pressure::new::<pressure::megapascal>(700.0).get::<pressure::psi>() / 1000.0,
+        );
+        close(
+            Area::mm2(700.0).to_square_inches(),
+            si::Area::new::<area::square_millimeter>(700.0).get::<area::square_inch>(),
+        );
         // The library's cubic inch is rounded to seven digits, so an inch is cubed.
         let edge = si::Length::new::<length::inch>(2.0);
         same(
@@ -366,6 +524,22 @@ mod tests {
             (Volume::mm3(12_345.0) * Density::kg_per_m3(7850.0)).to_grams(),
             heavy.get::<mass::gram>(),
         );
+    }
+
+    /// By hand: 2.2 kW at 1400 rpm are 2200/(2π · 1400/60) = 15.006 newton metres; on a modulus of π 20³/16 = 1570.8 mm³
+    /// they cause 9.553 megapascals; 500 N at 30 mm bend with 15 newton metres.
+    #[test]
+    fn moments_and_stresses_keep_their_units() {
+        let torque = Power::watts(2200.0).torque_at(RotationalSpeed::per_min(1400.0));
+        assert!((torque.to_newton_metres() - 15.006).abs() < 1e-3);
+        let stress = torque / Volume::mm3(1570.796);
+        assert!((stress.to_mpa() - 9.553).abs() < 1e-3);
+        let bending = Force::newtons(500.0) * Length::mm(30.0);
+        assert!((bending.to_newton_metres() - 15.0).abs() < 1e-12);
+        let pull = Force::newtons(1000.0) / Area::mm2(50.0);
+        assert!((pull.to_mpa() - 20.0).abs() < 1e-12);
+        let modulus = SecondMoment::mm4(7854.0) / Length::mm(10.0);
+        assert!((modulus.to_mm3() - 785.4).abs() < 1e-9);
     }
 
     #[test]

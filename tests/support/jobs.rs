@@ -121,6 +121,11 @@ fn usual_term(unit: Unit) -> impl Strategy<Value = Term> {
         Unit::InchPerRevolution => (1..20, 3..=3),
         Unit::Second | Unit::Minute => (0..60, 0..=0),
         Unit::RevolutionPerMinute => (50..4000, 0..=0),
+        Unit::Degree | Unit::RockwellC => (1..60, 0..=0),
+        Unit::ToOne => (4..60, 0..=1),
+        Unit::Newton | Unit::PoundForce | Unit::Watt => (1..5000, 0..=0),
+        Unit::Kilonewton | Unit::Kilowatt | Unit::Horsepower => (1..50, 1..=1),
+        Unit::NewtonMetre | Unit::PoundFoot => (1..500, 0..=0),
     };
     let decimal =
         (digits, decimals).prop_map(|(digits, decimals)| Number::Decimal { digits, decimals });

@@ -161,6 +161,15 @@ impl Words {
             Value::Density(density) => {
                 format!("{}\u{a0}kg/m³", show::decimal(density.to_kg_per_m3(), 0))
             }
+            Value::Area(area) => self.units.area(area),
+            Value::SecondMoment(moment) => self.units.second_moment(moment),
+            Value::Force(force) => self.units.force(force),
+            Value::Torque(torque) => self.units.torque(torque),
+            Value::Power(power) => self.units.power(power),
+            Value::Stress(stress) => self.units.stress(stress),
+            Value::TemperatureStep(step) => self.units.temperature_step(step),
+            Value::Hardness(hardness) => show::hardness(hardness),
+            Value::Taper(ratio) => show::taper(ratio),
             Value::Ratio(ratio) => show::trimmed(ratio, 4),
             Value::Count(count) => count.to_string(),
         }
