@@ -4,7 +4,10 @@ use core::fmt;
 
 use serde::{Deserialize, Serialize};
 
-use crate::tables::{CentreDrillSize, ShaftClass, TaperSize, ThreadSize, ToolKind, WorkMaterial};
+use crate::tables::{
+    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, TaperSize, ThreadSize,
+    ToolKind, WorkMaterial,
+};
 
 /// What the bottom of a plain hole is like.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -84,6 +87,10 @@ as_code! {
     ThreadSize, "thread";
     CentreDrillSize, "centre drill";
     ShaftClass, "tolerance class";
+    HoleClass, "hole class";
+    SeatLoad, "bearing load";
+    ColletSize, "collet";
+    ShankSize, "shank";
     ToolKind, "tool";
     WorkMaterial, "material";
 }

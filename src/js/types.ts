@@ -70,7 +70,8 @@ export interface Wanted {
 }
 
 export type Tolerance =
-  | { class: "h5" | "h6" | "h7" | "h8" | "h9" | "g6" | "k6" }
+  | { class: "h5" | "h6" | "h7" | "h8" | "h9" | "g6" | "k6" | "js5" | "j5" | "j6" | "js6" | "k5" | "m5" | "m6"
+      | "n6" | "p6" | "r6" | "s6" | "f7" | "g5" | "h11" }
   | { upper: Quantity; lower: Quantity };
 
 /** What the job is done with. null is the usual value for the material and the tool. */

@@ -4,7 +4,10 @@ use serde::de::{Deserialize, Deserializer, Error};
 use serde::ser::Serializer;
 
 use crate::job::{BoreBottom, CentreOrder, CutOffMethod};
-use crate::tables::{CentreDrillSize, ShaftClass, TaperSize, ThreadSize, ToolKind, WorkMaterial};
+use crate::tables::{
+    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, TaperSize, ThreadSize,
+    ToolKind, WorkMaterial,
+};
 
 /// A choice from a list that only grows at its end.
 pub(super) trait Numbered: Copy {
@@ -28,7 +31,7 @@ macro_rules! by_list {
         }
     )*};
 }
-by_list!(BoreBottom CutOffMethod CentreOrder ShaftClass ToolKind WorkMaterial);
+by_list!(BoreBottom CutOffMethod CentreOrder ShaftClass HoleClass SeatLoad ToolKind WorkMaterial);
 
 macro_rules! by_row {
     ($($name:ident)*) => {$(
@@ -43,7 +46,7 @@ macro_rules! by_row {
         }
     )*};
 }
-by_row!(TaperSize ThreadSize CentreDrillSize);
+by_row!(TaperSize ThreadSize CentreDrillSize ColletSize ShankSize);
 
 pub(super) fn serialize<T: Numbered, S: Serializer>(
     choice: &T,

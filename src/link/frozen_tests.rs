@@ -5,7 +5,10 @@ use super::choice::Numbered;
 use super::tests::body;
 use crate::job::{BoreBottom, CentreOrder, CutOffMethod, Field, Job};
 use crate::quantity::{Entry, Number, Term, Unit};
-use crate::tables::{CentreDrillSize, ShaftClass, TaperSize, ThreadSize, ToolKind, WorkMaterial};
+use crate::tables::{
+    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, TaperSize, ThreadSize,
+    ToolKind, WorkMaterial,
+};
 
 /// The choices of one kind are these, by their codes, numbered from 0.
 #[track_caller]
@@ -29,7 +32,11 @@ fn choices_keep_their_numbers() {
     frozen::<BoreBottom>("drill-point, flat");
     frozen::<CutOffMethod>("hand-disc, chop-wheel, saw, parting-tool");
     frozen::<CentreOrder>("after-facing, before-facing");
-    frozen::<ShaftClass>("h5, h6, h7, h8, h9, g6, k6");
+    frozen::<ShaftClass>(
+        "h5, h6, h7, h8, h9, g6, k6, js5, j5, j6, js6, k5, m5, m6, n6, p6, r6, s6, f7, g5, h11",
+    );
+    frozen::<HoleClass>("H6, H7, H8, G7, K7, N7, P7");
+    frozen::<SeatLoad>("rotating-light, rotating-normal, stationary-easy, stationary, axial-only");
     frozen::<ToolKind>("high-speed-steel, brazed-carbide, indexable-carbide, cubic-boron-nitride");
     frozen::<WorkMaterial>(
         "low-carbon-steel, medium-carbon-steel, alloy-steel-tempered, alloy-steel-hard, tool-steel-annealed, \
@@ -70,6 +77,23 @@ fn centre_drills_keep_their_numbers() {
     frozen::<CentreDrillSize>(
         "A0.5, A0.63, A0.8, A1, A1.25, A1.6, A2, A2.5, A3.15, A4, A5, A6.3, A8, A10, asme-00, asme-0, asme-1, \
          asme-2, asme-3, asme-4, asme-5, asme-6, asme-7, asme-8, asme-10",
+    );
+}
+
+#[test]
+fn collets_and_shanks_keep_their_numbers() {
+    frozen::<ColletSize>(
+        "collet-8, collet-11, collet-16, collet-20, collet-25, collet-32, collet-40, collet-50, collet-5c, collet-r8",
+    );
+    frozen::<ShankSize>(
+        "plain-3, plain-4, plain-5, plain-6, plain-8, plain-10, plain-12, plain-14, plain-16, plain-18, \
+         plain-20, plain-25, plain-32, plain-40, plain-50, plain-63, flat-6, flat-8, flat-10, flat-12, \
+         flat-14, flat-16, flat-18, flat-20, flat-25, flat-32, flat-40, flat-50, flat-63, flat-6-hb, \
+         flat-8-hb, flat-10-hb, inclined-6, inclined-8, inclined-10, inclined-12, inclined-14, inclined-16, \
+         inclined-18, inclined-20, inclined-25, inclined-32, threaded-6, threaded-10, threaded-12, \
+         threaded-16, threaded-20, threaded-25, threaded-32, inch-flat-3/8, inch-flat-1/2, inch-flat-5/8, \
+         inch-flat-3/4, inch-flat-7/8, inch-flat-1, inch-flat-1-1/4, inch-flat-1-1/2, inch-flat-2, \
+         inch-flat-2-1/2",
     );
 }
 

@@ -16,6 +16,6 @@ pub use read::read;
 pub use read_error::{MOST_CHARACTERS, ReadError, ReadErrorKind};
 pub use show::{Grade, Units};
 pub use units::{
-    Angle, Area, Density, Feed, Force, Hardness, Length, Mass, Power, RotationalSpeed,
+    Angle, Area, Density, Expansion, Feed, Force, Hardness, Length, Mass, Power, RotationalSpeed,
     SecondMoment, Speed, Stress, TaperRatio, TemperatureStep, Time, Torque, Volume,
 };

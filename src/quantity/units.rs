@@ -183,6 +183,10 @@ quantity!(
     TemperatureStep, kelvins, to_kelvins, "kelvins"
 );
 quantity!(
+    /// A coefficient of linear expansion, kept in micrometres per metre and kelvin.
+    Expansion, um_per_m_kelvin, to_um_per_m_kelvin, "micrometres per metre and kelvin"
+);
+quantity!(
     /// A hardness on the Rockwell C scale, ISO 6508-1. A number of a scale: only differences mean something.
     Hardness, hrc, to_hrc, "points HRC"
 );
@@ -289,6 +293,13 @@ impl SecondMoment {
     #[inline]
     pub const fn to_inches4(self) -> f64 {
         self.0 / (MM_PER_INCH * MM_PER_INCH * MM_PER_INCH * MM_PER_INCH)
+    }
+}
+
+impl Expansion {
+    /// How much a length grows by a change of temperature.
+    pub fn growth(self, length: Length, step: TemperatureStep) -> Length {
+        Length(length.0 * self.0 * 1e-6 * step.0)
     }
 }
 

@@ -44,17 +44,40 @@ macro_rules! row_index {
     };
 }
 
+mod bearings;
 mod centre_drills;
+mod collets;
 mod cutting_data;
+mod fits;
+mod hardness;
 mod iso286;
 mod materials;
+mod mechanical;
+mod reliefs;
+mod shanks;
 mod tapers;
 mod threads;
 
+pub use bearings::{
+    CONFIRMED_BEARING_BORE, CONFIRMED_SEAT_CLASS, SeatFinish, SeatLoad, bearing_bore,
+    confirmed_fillet, confirmed_shoulder, largest_fillet, least_shoulder, seat_class, seat_finish,
+};
 pub use centre_drills::{CENTRE_DRILLS, CentreDrill, CentreDrillSize, CentreDrillStandard};
+pub use collets::{COLLETS, Collet, ColletSize, ColletSystem};
 pub use cutting_data::{Condition, SpeedWindow, ToolKind, cutting_speed};
-pub use iso286::{Deviations, ShaftClass, confirmed_deviations, deviations};
+pub use fits::{CONFIRMED_SLEEVE_RULES, SleeveDuty, SleevePress, interference, least_sleeve_wall};
+pub use hardness::{OtherScales, confirmed_tensile_strength, other_scales, tensile_strength};
+pub use iso286::{
+    Deviations, HoleClass, ShaftClass, confirmed_deviations, confirmed_hole_deviations, deviations,
+    hole_deviations, tolerance_grade,
+};
 pub use materials::{DENSITIES, DensityRange, MaterialDensity, WorkMaterial};
+pub use mechanical::Mechanical;
+pub use reliefs::{UNDERCUTS, Undercut, UndercutDuty, undercuts};
+pub use shanks::{
+    CONFIRMED_HYDRAULIC_INSERTION, EndThread, INCLINED_FLAT_ANGLE, InclinedFlat, SHANKS, Shank,
+    ShankDetail, ShankFlat, ShankForm, ShankSize, ShankTolerance, hydraulic_insertion,
+};
 pub use tapers::{StandardTaper, TAPERS, TaperSeries, TaperSize};
 pub use threads::{StandardThread, THREADS, ThreadSeries, ThreadSize};
 
@@ -84,4 +107,15 @@ impl Confirmed {
     pub fn weaker(self, other: Self) -> Self {
         self.max(other)
     }
+}
+
+/// A published value with its spread.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spread<Q> {
+    /// The least.
+    pub low: Q,
+    /// The value to use.
+    pub typical: Q,
+    /// The greatest.
+    pub high: Q,
 }
