@@ -53,7 +53,10 @@ fn tapers_keep_their_numbers() {
          brown-sharpe-8, brown-sharpe-9, brown-sharpe-10, brown-sharpe-11, brown-sharpe-12, brown-sharpe-13, \
          brown-sharpe-14, brown-sharpe-15, brown-sharpe-16, jarno-2, jarno-3, jarno-4, jarno-5, jarno-6, \
          jarno-7, jarno-8, jarno-9, jarno-10, jarno-11, jarno-12, jarno-13, jarno-14, jarno-15, jarno-16, \
-         jarno-17, jarno-18, jarno-19, jarno-20",
+         jarno-17, jarno-18, jarno-19, jarno-20, metric-4, metric-6, metric-80, metric-100, metric-120, \
+         metric-160, metric-200, chuck-b10, chuck-b12, chuck-b16, chuck-b18, chuck-b22, chuck-b24, \
+         jacobs-0, jacobs-1, jacobs-2, jacobs-2-short, jacobs-3, jacobs-4, jacobs-5, jacobs-6, \
+         jacobs-33, steep-30, steep-35, steep-40, steep-45, steep-50, steep-55, steep-60, r8",
     );
 }
 

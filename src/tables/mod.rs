@@ -53,6 +53,7 @@ mod hardness;
 mod iso286;
 mod materials;
 mod mechanical;
+mod morse_ends;
 mod reliefs;
 mod shanks;
 mod tapers;
@@ -73,6 +74,7 @@ pub use iso286::{
 };
 pub use materials::{DENSITIES, DensityRange, MaterialDensity, WorkMaterial};
 pub use mechanical::Mechanical;
+pub use morse_ends::{MORSE_ENDS, MorseEnd};
 pub use reliefs::{UNDERCUTS, Undercut, UndercutDuty, undercuts};
 pub use shanks::{
     CONFIRMED_HYDRAULIC_INSERTION, EndThread, INCLINED_FLAT_ANGLE, InclinedFlat, SHANKS, Shank,

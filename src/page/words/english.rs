@@ -305,6 +305,11 @@ const fn taper_series(series: TaperSeries) -> &'static str {
         TaperSeries::Morse => "Morse",
         TaperSeries::BrownSharpe => "Brown & Sharpe",
         TaperSeries::Jarno => "Jarno",
+        TaperSeries::Metric => "Metric",
+        TaperSeries::Chuck => "Drill chuck",
+        TaperSeries::Jacobs => "Jacobs",
+        TaperSeries::Steep => "7/24 taper",
+        TaperSeries::R8 => "Collet taper",
     }
 }
 
