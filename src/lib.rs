@@ -23,5 +23,6 @@ pub mod plan;
 pub mod quantity;
 pub mod rework;
 pub mod sheet;
+pub mod strength;
 pub mod tables;
 pub mod working;
