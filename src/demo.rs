@@ -1,10 +1,14 @@
 //! Example jobs to look at and to start from. Invented for this program; no real part, shop or owner.
 
 use crate::job::{
-    Bore, BoreBottom, CentreOrder, CutOffMethod, Job, Part, Section, Shop, Tolerance, Wanted,
+    Bore, BoreBottom, BoreEnd, CentreOrder, Cut, CutOffMethod, Datum, Duty, Feature, Flats,
+    HeadPiece, Hole, Job, Part, Place, Receiver, Section, Shop, Tolerance, Turned, Wanted,
 };
-use crate::quantity::{Entered, Length, Unit};
-use crate::tables::{ShaftClass, TaperSeries, TaperSize, ThreadSize, ToolKind, WorkMaterial};
+use crate::quantity::{Entered, Hardness, Length, Power, Unit};
+use crate::tables::{
+    CentreDrillSize, ColletSize, SeatLoad, ShaftClass, ShankSize, TaperSeries, TaperSize,
+    ThreadSize, ToolKind, WorkMaterial,
+};
 
 /// The example jobs, in the order of the page.
 pub fn demo_jobs() -> [Job; 3] {
@@ -19,25 +23,81 @@ fn inch(whole: u16, numerator: u16, denominator: u16) -> Entered<Length> {
     Entered::mixed(whole, numerator, denominator, Unit::Inch)
 }
 
-/// A hardened milling arbor with a plain 32 mm shank and an M12 hole, for a 25 mm side-lock holder.
+fn hrc(points: u32) -> Entered<Hardness> {
+    Entered::plain(points, 0, Unit::RockwellC)
+}
+
+fn cylinder(diameter: Entered<Length>, length: Entered<Length>) -> Section {
+    Turned::Cylinder { diameter, length }.into()
+}
+
+fn placed(cut: Cut, from: Datum, start: Entered<Length>) -> Feature {
+    Feature {
+        cut,
+        place: Some(Place { from, start }),
+    }
+}
+
+fn from_head(hole: Hole) -> Bore {
+    Bore {
+        end: BoreEnd::HeadEnd,
+        ..hole.into()
+    }
+}
+
+/// A hardened milling arbor with a 32 mm shank and an M12 hole, for a 25 mm side-lock holder.
 fn milling_arbor() -> Job {
-    let thread = ThreadSize::from_code("M12").map(|thread| Bore::Tapped {
+    let thread = ThreadSize::from_code("M12").map(|thread| Hole::Tapped {
         thread,
         thread_depth: mm(30, 0),
         drill_depth: mm(38, 0),
     });
+    let bolt_hole = Hole::Stepped {
+        diameter: mm(13, 0),
+        depth: mm(26, 0),
+        step_diameter: mm(20, 0),
+        step_depth: mm(13, 0),
+        bottom: BoreBottom::DrillPoint,
+    };
+    let flat = Cut::Flat {
+        over: mm(305, 1),
+        flats: Flats::One,
+        length: mm(16, 0),
+    };
     Job {
         title: "Milling arbor, 32 mm to 25 mm".to_owned(),
         part: Part {
             material: WorkMaterial::HardenedSteel,
             head_diameter: mm(50, 0),
             head_length: mm(35, 0),
-            runout: mm(2, 2),
-            sections: vec![Section::Cylinder {
-                diameter: mm(32, 0),
-                length: mm(715, 1),
+            head_beyond: vec![HeadPiece {
+                diameter: mm(42, 0),
+                length: mm(8, 0),
             }],
-            bores: thread.into_iter().collect(),
+            runout: mm(2, 2),
+            end_runout: Some(mm(3, 2)),
+            surface_hardness: Some(hrc(58)),
+            sections: vec![
+                Turned::Relief {
+                    diameter: mm(31, 0),
+                    length: mm(3, 0),
+                }
+                .into(),
+                cylinder(mm(32, 0), mm(27, 0)),
+                Turned::Groove {
+                    diameter: mm(30, 0),
+                    length: mm(3, 0),
+                }
+                .into(),
+                cylinder(mm(32, 0), mm(385, 1)),
+            ],
+            features: vec![placed(flat, Datum::Shoulder, mm(36, 0))],
+            bores: thread
+                .map(Bore::from)
+                .into_iter()
+                .chain([from_head(bolt_hole)])
+                .collect(),
+            ..Part::default()
         },
         wanted: Wanted {
             diameter: mm(25, 0),
@@ -46,8 +106,16 @@ fn milling_arbor() -> Job {
             shoulder_radius: mm(12, 1),
             end_chamfer: mm(1, 0),
             countersink: Some(mm(15, 0)),
+            receiver: ShankSize::from_code("flat-25")
+                .map_or_else(Receiver::default, |shank| Receiver::SideLock { shank }),
             receiver_depth: Some(mm(58, 0)),
             least_grip: Some(mm(48, 0)),
+            duty: Duty {
+                torque: Some(Entered::plain(60, 0, Unit::NewtonMetre)),
+                side_load: Some(Entered::plain(900, 0, Unit::Newton)),
+                overhang: Some(mm(60, 0)),
+                ..Duty::default()
+            },
         },
         shop: Shop {
             tool: ToolKind::CubicBoronNitride,
@@ -58,19 +126,40 @@ fn milling_arbor() -> Job {
     }
 }
 
-/// An inch-size saw arbor with a Brown & Sharpe taper No. 9 that becomes 3/4 in straight.
+/// An inch-size saw arbor with a Brown & Sharpe taper No. 9 and a tang that becomes 3/4 in straight, for a collet.
 fn saw_arbor() -> Job {
-    let taper =
-        TaperSize::find(TaperSeries::BrownSharpe, "9").map(|taper| Section::StandardTaper {
-            taper,
-            past_gauge: inch(0, 1, 8),
-            length: None,
-        });
-    let thread = ThreadSize::from_code("3/8-16 UNC").map(|thread| Bore::Tapped {
+    let taper = TaperSize::find(TaperSeries::BrownSharpe, "9").map(|taper| Turned::StandardTaper {
+        taper,
+        past_gauge: inch(0, 1, 8),
+        length: None,
+    });
+    let thread = ThreadSize::from_code("3/8-16 UNC").map(|thread| Hole::Tapped {
         thread,
         thread_depth: Entered::plain(1, 0, Unit::Inch),
         drill_depth: inch(1, 1, 4),
     });
+    let reamed = from_head(Hole::Reamed {
+        diameter: inch(0, 1, 2),
+        ream_depth: Entered::plain(1, 0, Unit::Inch),
+        drill_depth: inch(1, 1, 8),
+    });
+    let coolant = Hole::Through {
+        diameter: inch(0, 3, 16),
+    };
+    let tang = Cut::Tang {
+        thickness: inch(0, 7, 16),
+        length: inch(0, 11, 16),
+        slot_width: Some(inch(0, 1, 8)),
+        slot_depth: Some(inch(0, 1, 4)),
+    };
+    let drift = Cut::CrossHole {
+        diameter: inch(0, 1, 4),
+    };
+    let key = Cut::WoodruffKeyway {
+        width: inch(0, 3, 16),
+        depth: inch(0, 5, 32),
+        disc: inch(0, 3, 4),
+    };
     Job {
         title: "Saw arbor, taper no. 9 to 3/4 in".to_owned(),
         part: Part {
@@ -78,8 +167,21 @@ fn saw_arbor() -> Job {
             head_diameter: inch(1, 3, 4),
             head_length: inch(1, 1, 2),
             runout: Entered::plain(1, 3, Unit::Inch),
-            sections: taper.into_iter().collect(),
-            bores: thread.into_iter().collect(),
+            sections: taper.map(Section::from).into_iter().collect(),
+            features: vec![
+                Feature {
+                    cut: tang,
+                    place: None,
+                },
+                placed(drift, Datum::FreeEnd, inch(1, 1, 4)),
+                placed(key, Datum::FreeEnd, inch(1, 5, 16)),
+            ],
+            bores: thread
+                .map(Bore::from)
+                .into_iter()
+                .chain([reamed, coolant.into()])
+                .collect(),
+            ..Part::default()
         },
         wanted: Wanted {
             diameter: inch(0, 3, 4),
@@ -91,8 +193,14 @@ fn saw_arbor() -> Job {
             shoulder_radius: inch(0, 1, 32),
             end_chamfer: inch(0, 1, 32),
             countersink: Some(inch(0, 5, 16)),
-            receiver_depth: None,
-            least_grip: Some(Entered::plain(2, 0, Unit::Inch)),
+            receiver: ColletSize::from_code("collet-32")
+                .map_or_else(Receiver::default, |collet| Receiver::Collet { collet }),
+            duty: Duty {
+                power: Some(inch_power()),
+                speed: Some(Entered::plain(600, 0, Unit::RevolutionPerMinute)),
+                ..Duty::default()
+            },
+            ..Wanted::default()
         },
         shop: Shop {
             tool: ToolKind::BrazedCarbide,
@@ -112,8 +220,53 @@ fn minus_half_thou() -> Entered<Length> {
     Entered::negative(5, 4, Unit::Inch)
 }
 
-/// A stainless roller stub in two steps with a drilled end, turned down for a 17 mm bearing bore.
+/// One and a half horsepower.
+fn inch_power() -> Entered<Power> {
+    Entered::plain(15, 1, Unit::Horsepower)
+}
+
+/// A stainless roller stub in steps and tapers with a thread at its drilled end, turned down for a 17 mm bearing bore.
 fn roller_stub() -> Job {
+    let thread = ThreadSize::from_code("M20x1.5").map(|thread| Turned::Thread {
+        thread,
+        length: mm(10, 0),
+    });
+    let centre = CentreDrillSize::from_code("A5")
+        .map(|centre_drill| Bore::from(Hole::CentreHole { centre_drill }));
+    let drilled = Hole::Drilled {
+        diameter: mm(8, 0),
+        depth: mm(34, 0),
+        bottom: BoreBottom::DrillPoint,
+    };
+    let keyway = Cut::Keyway {
+        width: mm(6, 0),
+        depth: mm(35, 1),
+        length: mm(8, 0),
+    };
+    let sections = [
+        cylinder(mm(25, 0), mm(12, 0)),
+        Turned::Taper {
+            shoulder_diameter: mm(25, 0),
+            end_diameter: mm(24, 0),
+            length: mm(4, 0),
+            diameter_error: None,
+            length_error: None,
+        }
+        .into(),
+        Turned::RatioTaper {
+            shoulder_diameter: mm(24, 0),
+            ratio: Entered::plain(5, 0, Unit::ToOne),
+            length: mm(10, 0),
+        }
+        .into(),
+        Turned::AngleTaper {
+            shoulder_diameter: mm(22, 0),
+            angle: Entered::plain(30, 0, Unit::Degree),
+            length: mm(3, 0),
+        }
+        .into(),
+        cylinder(mm(20, 0), mm(13, 0)),
+    ];
     Job {
         title: "Roller stub for a 17 mm bearing".to_owned(),
         part: Part {
@@ -121,31 +274,26 @@ fn roller_stub() -> Job {
             head_diameter: mm(38, 0),
             head_length: mm(25, 0),
             runout: mm(5, 2),
-            sections: vec![
-                Section::Cylinder {
-                    diameter: mm(25, 0),
-                    length: mm(22, 0),
-                },
-                Section::Cylinder {
-                    diameter: mm(20, 0),
-                    length: mm(30, 0),
-                },
-            ],
-            bores: vec![Bore::Drilled {
-                diameter: mm(8, 0),
-                depth: mm(34, 0),
-                bottom: BoreBottom::DrillPoint,
-            }],
+            sections: sections
+                .into_iter()
+                .chain(thread.map(Section::from))
+                .collect(),
+            features: vec![placed(keyway, Datum::FreeEnd, mm(1, 0))],
+            bores: [Bore::from(drilled)].into_iter().chain(centre).collect(),
+            ..Part::default()
         },
         wanted: Wanted {
             diameter: mm(17, 0),
-            tolerance: Tolerance::Class(ShaftClass::K6),
+            tolerance: Tolerance::Class(ShaftClass::J5),
             length: mm(36, 0),
             shoulder_radius: mm(3, 1),
             end_chamfer: mm(5, 1),
             countersink: Some(mm(10, 0)),
-            receiver_depth: None,
-            least_grip: None,
+            receiver: Receiver::Bearing {
+                load: SeatLoad::RotatingNormal,
+                ring_chamfer: mm(3, 1),
+            },
+            ..Wanted::default()
         },
         shop: Shop {
             tool: ToolKind::HighSpeedSteel,
@@ -162,6 +310,7 @@ fn roller_stub() -> Job {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::job::{CutKind, HoleKind, TurnedKind};
     use crate::plan::{Level, plan};
 
     #[test]
@@ -176,6 +325,31 @@ mod tests {
             );
             assert!(plan.stock_off.is_some() && plan.centre.is_some() && plan.time.is_some());
             assert!(!job.part.sections.is_empty() && !job.part.bores.is_empty());
+        }
+    }
+
+    /// Whoever looks at the examples sees everything that a part can have.
+    #[test]
+    fn every_kind_stands_in_an_example() {
+        let jobs = demo_jobs();
+        let parts = || jobs.iter().map(|job| &job.part);
+        for kind in TurnedKind::ALL {
+            let mut sections = parts().flat_map(|part| &part.sections);
+            assert!(
+                sections.any(|section| section.turned.kind() == *kind),
+                "{kind:?}"
+            );
+        }
+        for kind in CutKind::ALL {
+            let mut features = parts().flat_map(|part| &part.features);
+            assert!(
+                features.any(|feature| feature.cut.kind() == *kind),
+                "{kind:?}"
+            );
+        }
+        for kind in HoleKind::ALL {
+            let mut bores = parts().flat_map(|part| &part.bores);
+            assert!(bores.any(|bore| bore.hole.kind() == *kind), "{kind:?}");
         }
     }
 }

@@ -19,9 +19,12 @@
 //!       { "kind": "taper", "shoulder_diameter": "32 mm", "end_diameter": "30 mm", "length": "20 mm" },
 //!       { "kind": "standard-taper", "taper": "morse-2", "past_gauge": "3 mm", "length": null }
 //!     ],
+//!     "features": [
+//!       { "kind": "keyway", "width": "8 mm", "depth": "4 mm", "length": "25 mm", "from": "free-end", "start": "5 mm" }
+//!     ],
 //!     "bores": [
 //!       { "kind": "tapped", "thread": "M12", "thread_depth": "30 mm", "drill_depth": "38 mm" },
-//!       { "kind": "drilled", "diameter": "6 mm", "depth": "60 mm", "bottom": "drill-point" }
+//!       { "kind": "drilled", "diameter": "6 mm", "depth": "60 mm", "bottom": "drill-point", "end": "head-end" }
 //!     ]
 //!   },
 //!   "wanted": {
@@ -34,7 +37,9 @@
 //! }
 //! ```
 //!
-//! A tolerance is `{ "class": "h6" }` or two deviations, `{ "upper": "0 mm", "lower": "-0.02 mm" }`.
+//! A section is placed by `from` (`"shoulder"` or `"free-end"`) and `start`; without them it begins where the one
+//! before ends. A feature needs them, but for a tang. A hole is made from the free end unless its `end` says
+//! `"head-end"`. A tolerance is `{ "class": "h6" }` or two deviations, `{ "upper": "0 mm", "lower": "-0.02 mm" }`.
 //!
 //! # Plan
 //! The fields of [`Plan`](crate::plan::Plan). Numbers are plain, each always in the same unit:
@@ -42,7 +47,15 @@
 //! | quantity | unit |
 //! | --- | --- |
 //! | length, diameter, infeed | mm |
-//! | volume | mm³ |
+//! | area | mm² |
+//! | volume, section modulus | mm³ |
+//! | second moment of area | mm⁴ |
+//! | force | N |
+//! | torque | N·m |
+//! | power | W |
+//! | stress, strength, pressure | N/mm² |
+//! | temperature difference | K |
+//! | hardness | HRC |
 //! | mass | g |
 //! | density | kg/m³ |
 //! | time | s |
@@ -120,10 +133,18 @@ pub fn read_job_object(text: &str) -> Result<Job, JsonError> {
     read_from(tree)
 }
 
+/// Where a list belongs.
+const LISTS: [&str; 4] = [
+    "part.head_beyond",
+    "part.sections",
+    "part.features",
+    "part.bores",
+];
+
 /// Refuses a list where an object belongs: serde would take its items for the fields in their order.
 fn check_lists(tree: &Value, path: &str) -> Result<(), JsonError> {
     match tree {
-        Value::Array(_) if path != "part.sections" && path != "part.bores" => Err(JsonError {
+        Value::Array(_) if !LISTS.contains(&path) => Err(JsonError {
             path: path.to_owned(),
             message: "a list has no place here".to_owned(),
         }),

@@ -17,10 +17,13 @@ pub mod demo;
 pub mod job;
 #[cfg(feature = "json")]
 pub mod json;
+mod letter;
 pub mod link;
+mod order;
 pub mod part;
 pub mod plan;
 pub mod quantity;
+pub mod receiver;
 pub mod rework;
 pub mod sheet;
 pub mod strength;

@@ -6,6 +6,7 @@
 use serde::Serialize;
 
 use crate::job::Field;
+use crate::letter::is_letter;
 use crate::quantity::{
     Angle, Area, Density, Feed, Force, Grade, Hardness, Length, Mass, Power, RotationalSpeed,
     SecondMoment, Speed, Stress, TaperRatio, TemperatureStep, Time, Torque, Volume,
@@ -94,6 +95,7 @@ pub enum Value {
     Hardness(Hardness),
     Taper(TaperRatio),
     Ratio(f64),
+    Share(f64),
     Count(u32),
 }
 
@@ -158,6 +160,50 @@ pub enum Meaning {
     FacingStillOn,
     /// Volume of the offcut.
     OffcutVolume,
+    /// The head's diameter over the shank's.
+    StepAtShoulder,
+    /// How long the receiver itself is.
+    ReceiverLength,
+    /// The fillet that there is metal for, or the nose radius of a tool where that is larger.
+    FilletThatCounts,
+    /// The peak of the stress where safety is least.
+    PeakStress,
+    /// The fillet over the shank's diameter.
+    FilletShare,
+    /// Diameter of the head at the shoulder.
+    HeadAtShoulder,
+    /// Yield strength, the likely one.
+    YieldStrength,
+    /// Tensile strength, the likely one.
+    TensileStrength,
+    /// Equivalent stress where safety is least.
+    EquivalentStress,
+    /// The part of the stress that changes sign with each turn.
+    StressAmplitude,
+    /// The part of the stress that stays.
+    MeanStress,
+    /// The amplitude that the steel stands for ever.
+    EnduranceLimit,
+    /// How much larger the shank is than the hole, in the middle of its limits.
+    Interference,
+    /// Pressure between sleeve and shank.
+    Pressure,
+    /// Friction between sleeve and shank.
+    Friction,
+    /// How long the sleeve sits on the shank.
+    SeatLength,
+    /// Room for the sleeve to slip on.
+    RoomToAssemble,
+    /// What the weakest section had before.
+    SectionBefore,
+    /// What the weakest section has when finished.
+    SectionAfter,
+    /// Volume of the whole part.
+    PartVolume,
+    /// First moment of the whole part's volume about the shoulder.
+    VolumeMoment,
+    /// Volume of all chips.
+    ChipVolume,
     /// Density of the material.
     MaterialDensity,
     /// Number of roughing passes.
@@ -176,8 +222,10 @@ pub enum Meaning {
     BoreDiameter,
     /// The diameter over the wall.
     OuterDiameter,
-    /// Half the runout: how far the axis may be off.
+    /// Half the runout there, and what the hole itself is off: how far the axes may lie apart.
     AxisOffset,
+    /// Total indicated runout at the place that counts.
+    RunoutThere,
 }
 
 /// Where a formula, a figure or a default comes from.
@@ -204,7 +252,7 @@ impl Working {
         let mut word = String::new();
         // A space behind the end closes the last word.
         for character in self.formula.chars().chain([' ']) {
-            if character.is_alphanumeric() || is_subscript(character) {
+            if character.is_ascii_digit() || is_letter(character) || is_small_figure(character) {
                 word.push(character);
                 continue;
             }
@@ -220,9 +268,9 @@ impl Working {
     }
 }
 
-/// Whether a character belongs to a symbol as its subscript.
-const fn is_subscript(character: char) -> bool {
-    matches!(character, '₀'..='₉' | 'ₐ'..='ₜ' | '_')
+/// Whether a character belongs to a symbol as its subscript or its power.
+const fn is_small_figure(character: char) -> bool {
+    matches!(character, '₀'..='₉' | 'ₐ'..='ₜ' | '_' | '²' | '³' | '¹' | '⁰'..='⁹')
 }
 
 #[cfg(test)]

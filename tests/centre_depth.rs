@@ -11,7 +11,7 @@
 #[path = "support/sound.rs"]
 mod sound;
 
-use skimwright::job::{Bore, BoreBottom, CentreOrder, Field, Job, SectionField};
+use skimwright::job::{BoreBottom, CentreOrder, Field, Hole, Job, SectionField};
 use skimwright::plan::plan;
 use skimwright::rework::{Centre, CentreOn};
 use skimwright::tables::CentreDrillSize;
@@ -187,7 +187,7 @@ fn a_larger_mouth_on_a_centre_hole_runs_down_to_its_pilot() {
     let mut job = thick("8");
     set(&mut job, Field::WantedLength, "80");
     let size = CentreDrillSize::from_code("A3.15").unwrap();
-    job.part.bores = vec![Bore::CentreHole { centre_drill: size }];
+    job.part.bores = vec![Hole::CentreHole { centre_drill: size }.into()];
     let found = centre(&job);
     close(hole(&found), 6.7, 1e-4);
     close(found.cone_depth.value.to_mm(), triangle(8.0, 3.15), 1e-4);
@@ -202,7 +202,7 @@ fn facing_stock_round_an_old_centre_hole_adds_nothing_to_the_feed() {
     let mut job = thick("8");
     set(&mut job, Field::WantedLength, "79");
     let size = CentreDrillSize::from_code("A3.15").unwrap();
-    job.part.bores = vec![Bore::CentreHole { centre_drill: size }];
+    job.part.bores = vec![Hole::CentreHole { centre_drill: size }.into()];
     // The mouth of 6.7 mm is 6.7 − 2 tan 30° = 5.545 mm wide a millimetre deeper.
     let at_face = 6.7 - 2.0 * 30.0_f64.to_radians().tan();
     for order in CentreOrder::ALL {

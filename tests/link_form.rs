@@ -1,6 +1,7 @@
 //! The form of links: those that were given away still open, and damaged ones never do.
 //!
-//! `links/v1.txt` holds a line for each job: its link, a space, the job as JSON. The file is only ever added to.
+//! `links/v1.txt` and `links/v2.txt` hold a line for each job: its link, a space, the job as JSON. The files are only
+//! ever added to.
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(
     clippy::unwrap_used,
@@ -9,19 +10,30 @@
     reason = "a test may stop at the first surprise"
 )]
 
-use skimwright::demo::demo_jobs;
-use skimwright::job::Job;
-use skimwright::link::{LinkError, decode, encode};
+use std::collections::BTreeSet;
 
-/// Links of version 1 and their jobs.
-fn version_1() -> Vec<(&'static str, Job)> {
-    include_str!("links/v1.txt")
+use skimwright::demo::demo_jobs;
+use skimwright::job::{CutKind, Field, HoleKind, Job, ReceiverKind, TurnedKind};
+use skimwright::link::{LinkError, decode, encode};
+use skimwright::plan::number_fields;
+
+/// The links of a file and their jobs.
+fn links(lines: &'static str) -> Vec<(&'static str, Job)> {
+    lines
         .lines()
         .map(|line| {
             let (link, job) = line.split_once(' ').unwrap();
             (link, serde_json::from_str(job).unwrap())
         })
         .collect()
+}
+
+fn version_1() -> Vec<(&'static str, Job)> {
+    links(include_str!("links/v1.txt"))
+}
+
+fn version_2() -> Vec<(&'static str, Job)> {
+    links(include_str!("links/v2.txt"))
 }
 
 #[test]
@@ -33,12 +45,91 @@ fn links_of_version_1_still_open() {
     }
 }
 
+/// What came in by an older link goes on by a newer one.
 #[test]
-fn version_1_is_still_what_is_written() {
+fn jobs_of_version_1_are_written_anew_as_version_2() {
     for (link, job) in version_1() {
+        let newer = encode(&job).unwrap();
+        assert!(link.starts_with('a') && newer.starts_with('b'), "{newer}");
+        assert_eq!(decode(&newer), Ok(job));
+    }
+}
+
+#[test]
+fn links_of_version_2_still_open() {
+    let links = version_2();
+    assert_eq!(links.len(), 9);
+    for (link, job) in links {
+        assert_eq!(decode(link).as_ref(), Ok(&job), "{link}");
+    }
+}
+
+#[test]
+fn version_2_is_still_what_is_written() {
+    for (link, job) in version_2() {
         assert_eq!(encode(&job).as_deref(), Ok(link), "{}", job.title);
     }
 }
+
+/// A kind that no kept link holds could change its place without a test that says so.
+#[test]
+fn every_kind_stands_in_a_kept_link_of_version_2() {
+    let jobs = version_2();
+    let has = |kept: &dyn Fn(&Job) -> bool| jobs.iter().any(|(_, job)| kept(job));
+    for kind in TurnedKind::ALL {
+        let of = |job: &Job| job.part.sections.iter().any(|it| it.turned.kind() == *kind);
+        assert!(has(&of), "{kind:?}");
+    }
+    for kind in CutKind::ALL {
+        let of = |job: &Job| job.part.features.iter().any(|it| it.cut.kind() == *kind);
+        assert!(has(&of), "{kind:?}");
+    }
+    for kind in HoleKind::ALL {
+        let of = |job: &Job| job.part.bores.iter().any(|it| it.hole.kind() == *kind);
+        assert!(has(&of), "{kind:?}");
+    }
+    for kind in ReceiverKind::ALL {
+        let of = |job: &Job| job.wanted.receiver.kind() == *kind;
+        assert!(has(&of), "{kind:?}");
+    }
+    // And every field that a job may leave empty is filled in one of them.
+    let mut filled = BTreeSet::new();
+    let mut optional = BTreeSet::new();
+    for (_, job) in &jobs {
+        for field in number_fields(job) {
+            filled.insert(field);
+        }
+        let empty = OPTIONAL.iter().filter(|field| job.entry(**field).is_none());
+        optional.extend(empty.copied());
+    }
+    for field in OPTIONAL {
+        assert!(
+            filled.contains(&field) && optional.contains(&field),
+            "{field}"
+        );
+    }
+}
+
+/// Fields of the whole job that may be empty.
+const OPTIONAL: [Field; 17] = [
+    Field::EndRunout,
+    Field::SurfaceHardness,
+    Field::CaseDepth,
+    Field::CoreHardness,
+    Field::ShankLength,
+    Field::Countersink,
+    Field::ReceiverDepth,
+    Field::LeastGrip,
+    Field::DutyTorque,
+    Field::DutyForce,
+    Field::DutyOverhang,
+    Field::DutyPower,
+    Field::DutySpeed,
+    Field::Kerf,
+    Field::RoughInfeed,
+    Field::CuttingSpeed,
+    Field::RoughFeed,
+];
 
 #[test]
 fn one_wrong_character_is_always_an_error() {

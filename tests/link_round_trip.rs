@@ -27,8 +27,10 @@ proptest! {
 
     #[test]
     fn a_workshop_job_has_a_short_link(job in jobs::job(jobs::Numbers::Usual)) {
-        // A letter of the title takes up to four bytes; the rest are a section or a hole of about ten characters.
-        let most = job.title.len() * 4 / 3 + (job.part.sections.len() + job.part.bores.len()) * 16 + 160;
+        // A letter of the title takes up to four bytes; the rest are rows of about ten characters.
+        let part = &job.part;
+        let rows = part.sections.len() + part.features.len() + part.bores.len() + part.head_beyond.len();
+        let most = job.title.len() * 4 / 3 + rows * 20 + 200;
         let link = encode(&job).unwrap();
         prop_assert!(link.len() <= most, "{} > {}", link.len(), most);
     }

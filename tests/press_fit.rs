@@ -10,8 +10,9 @@
 use core::f64::consts::PI;
 
 use proptest::prelude::*;
+use skimwright::quantity::Expansion;
 use skimwright::quantity::{Length, Stress};
-use skimwright::strength::{Elastic, Expansion, Member, PressFit, after_flattening};
+use skimwright::strength::{Elastic, Member, PressFit, after_flattening};
 
 const fn elastic(modulus: f64, poisson: f64) -> Elastic {
     Elastic {

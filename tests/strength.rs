@@ -10,9 +10,10 @@
 use proptest::prelude::*;
 use skimwright::quantity::{Force, Hardness, Length, Power, RotationalSpeed, Stress, Torque};
 use skimwright::strength::{
-    Assessment, Course, CrossSection, Duty, Formula, Load, Notch, Place, Spread, Strength, Surface,
-    assess, endurance_limit, goodman, hard_surface, notch_sensitivity, shoulder,
+    Assessment, Course, CrossSection, Duty, Formula, Load, Notch, Place, Strength, Surface, assess,
+    endurance_limit, goodman, hard_surface, notch_sensitivity, shoulder,
 };
+use skimwright::tables::Spread;
 
 /// Finite elements; the head of the file says how they were made.
 const FILLETS: &str = include_str!("data/shoulder_fillets.csv");
@@ -163,7 +164,7 @@ fn the_textbook_shaft_comes_out_as_printed() {
         &steel(ultimate, 82_000.0 * PSI),
     )
     .unwrap();
-    let fatigue = got.fatigue.likely;
+    let fatigue = got.fatigue.typical;
     near(fatigue.bending_factor, 1.58, 0.004);
     near(fatigue.torsion_factor, 1.37, 0.004);
     near(fatigue.limit.surface, 0.787, 0.002);
@@ -229,7 +230,7 @@ fn static_stresses_agree_with_hand_calculation() {
     near(got.stresses.torsion.to_mpa(), 9.549, 1e-4);
     near(got.stresses.bending.to_mpa(), 19.099, 1e-4);
     near(got.stresses.equivalent.to_mpa(), 25.265, 1e-4);
-    near(got.against_yield.unwrap().likely, 23.75, 1e-3);
+    near(got.against_yield.unwrap().typical, 23.75, 1e-3);
     let pulled = judge(Duty {
         axial: Force::newtons(-10_000.0),
         ..duty
@@ -270,7 +271,7 @@ proptest! {
     ) {
         let notch = |factor| Notch { tension: factor, bending: factor, torsion: factor, radius: Length::mm(1.0) };
         let strength = Strength {
-            ultimate: Spread { low: Stress::mpa(ultimate * low), likely: Stress::mpa(ultimate), high: Stress::mpa(ultimate * 1.1) },
+            ultimate: Spread { low: Stress::mpa(ultimate * low), typical: Stress::mpa(ultimate), high: Stress::mpa(ultimate * 1.1) },
             ..steel(ultimate, ultimate * 0.8)
         };
         let judge = |torque: f64, factor: f64, diameter: f64, course| {
@@ -280,14 +281,14 @@ proptest! {
         };
         let here = judge(torque, factor, diameter, Course::Steady);
         let safety = here.against_fatigue.unwrap();
-        prop_assert!(0.0 < safety.low && safety.low <= safety.likely && safety.likely <= safety.high && safety.high.is_finite());
+        prop_assert!(0.0 < safety.low && safety.low <= safety.typical && safety.typical <= safety.high && safety.high.is_finite());
         for worse in [
             judge(torque * more, factor, diameter, Course::Steady),
             judge(torque, factor * more, diameter, Course::Steady),
             judge(torque, factor, diameter / more, Course::Steady),
         ] {
-            prop_assert!(worse.against_fatigue.unwrap().likely <= safety.likely * (1.0 + 1e-9));
-            prop_assert!(worse.against_yield.unwrap().likely <= here.against_yield.unwrap().likely * (1.0 + 1e-9));
+            prop_assert!(worse.against_fatigue.unwrap().typical <= safety.typical * (1.0 + 1e-9));
+            prop_assert!(worse.against_yield.unwrap().typical <= here.against_yield.unwrap().typical * (1.0 + 1e-9));
             prop_assert!(worse.stresses.peak >= worse.stresses.equivalent);
         }
     }
@@ -298,7 +299,7 @@ proptest! {
         let safety = |course| {
             let duty = Duty { course, ..Duty::torque(Torque::newton_metres(torque)) };
             let judged = assess(&place(20.0, Notch::NONE), &duty, &steel(ultimate, ultimate)).unwrap();
-            judged.against_fatigue.unwrap().likely
+            judged.against_fatigue.unwrap().typical
         };
         prop_assert!(safety(Course::Reversed) < safety(Course::Pulsating));
         prop_assert!(safety(Course::Pulsating) < safety(Course::Steady));

@@ -14,7 +14,7 @@
 #[path = "support/cones.rs"]
 mod cones;
 
-use cones::{CALIPER, Dice, MICROMETER, Setting, measure, row, whole};
+use cones::{CALLIPER, Dice, MICROMETER, Setting, measure, row, whole};
 use skimwright::part::{LEAST_SHARE, Recognition, Verdict, recognise};
 use skimwright::tables::{StandardTaper, TaperSeries, TaperSize};
 
@@ -142,9 +142,9 @@ fn micrometer_names_the_right_taper() {
 }
 
 #[test]
-fn caliper_names_the_right_taper() {
+fn calliper_names_the_right_taper() {
     simulate(
-        CALIPER,
+        CALLIPER,
         DRAWS,
         whole,
         &Least {
@@ -209,8 +209,8 @@ fn the_share_is_even_under_the_truth() {
         "in the middle, micrometer",
     );
     assert_even(
-        &shares("jarno-10", [20.0, 100.0], CALIPER),
-        "in the middle, caliper",
+        &shares("jarno-10", [20.0, 100.0], CALLIPER),
+        "in the middle, calliper",
     );
     assert_even(
         &shares("steep-40", [5.0, 55.0], MICROMETER),

@@ -11,7 +11,7 @@
 mod cones;
 
 use cones::{
-    CALIPER, Dice, FINE, MICROMETER, Setting, exactly, length, measure, mm, reading, row, whole,
+    CALLIPER, Dice, FINE, MICROMETER, Setting, exactly, length, measure, mm, reading, row, whole,
 };
 use proptest::prelude::*;
 use skimwright::part::{LEAST_SHARE, LargeEnd, Recognition, TaperReading, Verdict, recognise};
@@ -29,7 +29,7 @@ fn a_cone_of_no_standard_is_none_of_these() {
         (1.0 / 30.0, 60.0),
         (1.0, 10.0),
     ] {
-        for setting in [MICROMETER, CALIPER] {
+        for setting in [MICROMETER, CALLIPER] {
             let large = 31.0;
             let answer = recognise(&reading(large, large - ratio * distance, distance, setting));
             assert_eq!(

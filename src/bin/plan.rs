@@ -108,7 +108,13 @@ fn read(name: &str) -> Result<Job, Failure> {
     } else {
         match File::open(name) {
             Ok(file) => read_bounded(file, shown.clone())?,
-            Err(error) if error.kind() == ErrorKind::NotFound || name.contains('#') => {
+            // A long link is no name that a file can have.
+            Err(error)
+                if matches!(
+                    error.kind(),
+                    ErrorKind::NotFound | ErrorKind::InvalidFilename
+                ) || name.contains('#') =>
+            {
                 return link::decode(name)
                     .map_err(|error| Failure::NeitherFileNorLink { name: shown, error });
             }

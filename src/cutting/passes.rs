@@ -133,8 +133,9 @@ fn plan_passes(
         ..
     } = question;
     let end = shank.length.min(received.shank_length);
-    let largest = received.outer.largest(Length::ZERO, end)?.radius * 2.0;
-    let start = largest + received.runout;
+    let met = received.swept.largest(Length::ZERO, end)?;
+    let start = met.radius * 2.0;
+    let runout = received.off_axis.runout_at(met.z);
     let aim = limits.aim;
     let speed = cutting_speed(question, findings)?;
     let maker = PassMaker::read(question, end, speed)?;
@@ -156,7 +157,7 @@ fn plan_passes(
     let spindle_speed = passes.first().map(|_| maker.spindle_figure(start));
     let time = cycle_time(&passes, &maker.times);
     let stock = StockOff {
-        most: most_off(start, aim, largest, received.runout),
+        most: most_off(start, aim, runout),
         sections: section_stock(received, aim, end),
         rough_each: (split.rough_count > 0).then(|| rough_each(&split, to_turn)),
         last_each: split.last,
@@ -286,10 +287,7 @@ impl<'a> PassMaker<'a> {
             let rising = shank.outer.above(after / 2.0, Length::ZERO, shank.fillet);
             rising.last().map_or(Length::ZERO, |(_, end)| *end)
         };
-        let level = (after - received.runout) / 2.0;
-        received
-            .outer
-            .above(level.max(Length::ZERO), fillet_end, self.end)
+        received.swept.above(after / 2.0, fillet_end, self.end)
     }
 
     /// The spindle speed at a diameter, held below the highest allowed.
@@ -325,7 +323,7 @@ impl<'a> PassMaker<'a> {
     }
 }
 
-fn most_off(start: Length, aim: Length, largest: Length, runout: Length) -> Figure<Length> {
+fn most_off(start: Length, aim: Length, runout: Length) -> Figure<Length> {
     Figure {
         value: (start - aim).max(Length::ZERO),
         range: None,
@@ -334,8 +332,8 @@ fn most_off(start: Length, aim: Length, largest: Length, runout: Length) -> Figu
             formula: "D + T − d",
             parts: &[],
             inputs: vec![
-                Input::new("D", Meaning::LargestDiameter, Value::size(largest)),
-                Input::new("T", Meaning::Field(Field::Runout), Value::size(runout)),
+                Input::new("D", Meaning::LargestDiameter, Value::size(start - runout)),
+                Input::new("T", Meaning::RunoutThere, Value::size(runout)),
                 Input::new("d", Meaning::AimedDiameter, Value::size(aim)),
             ],
             source: Source::Geometry,

@@ -50,7 +50,7 @@ impl Split {
             clippy::cast_sign_loss,
             reason = "a whole number between 1 and a small limit"
         )]
-        let rough_count = exact.clamp(1.0, most) as u32;
+        let rough_count = exact.max(1.0).min(most) as u32;
         Self {
             rough_count,
             rough_each: rough / f64::from(rough_count),

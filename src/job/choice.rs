@@ -5,8 +5,8 @@ use core::fmt;
 use serde::{Deserialize, Serialize};
 
 use crate::tables::{
-    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, TaperSize, ThreadSize,
-    ToolKind, WorkMaterial,
+    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, SleeveDuty, TaperSize,
+    ThreadSize, ToolKind, WorkMaterial,
 };
 
 /// What the bottom of a plain hole is like.
@@ -41,6 +41,51 @@ pub enum CentreOrder {
     AfterFacing,
     /// The facing stock is still on, and the depth is dialled from the rough face.
     BeforeFacing,
+}
+
+/// What a place along the shank is measured from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Datum {
+    /// The shoulder.
+    Shoulder,
+    /// The free end as received.
+    FreeEnd,
+}
+
+/// Which end of the part a hole was made from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum BoreEnd {
+    /// The free end of the shank.
+    FreeEnd,
+    /// The far end of the head.
+    HeadEnd,
+}
+
+/// How many flats there are round the shank.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Flats {
+    /// One.
+    One,
+    /// Two, opposite one another.
+    Two,
+}
+
+impl Datum {
+    /// Every one, in the order that links count them by: append only.
+    pub const ALL: [Self; 2] = [Self::Shoulder, Self::FreeEnd];
+}
+
+impl BoreEnd {
+    /// Every one, in the order that links count them by: append only.
+    pub const ALL: [Self; 2] = [Self::FreeEnd, Self::HeadEnd];
+}
+
+impl Flats {
+    /// Every one, in the order that links count them by: append only.
+    pub const ALL: [Self; 2] = [Self::One, Self::Two];
 }
 
 impl BoreBottom {
@@ -91,6 +136,7 @@ as_code! {
     SeatLoad, "bearing load";
     ColletSize, "collet";
     ShankSize, "shank";
+    SleeveDuty, "sleeve duty";
     ToolKind, "tool";
     WorkMaterial, "material";
 }

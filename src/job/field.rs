@@ -2,6 +2,7 @@
 
 use core::fmt;
 
+use super::item_field::{BoreField, FeatureField, HeadField, ReceiverField, SectionField};
 use crate::quantity::Dimension;
 
 /// A field of the job.
@@ -15,9 +16,18 @@ pub enum Field {
     Material,
     HeadDiameter,
     HeadLength,
+    HeadBeyond,
+    Head(u8, HeadField),
     Runout,
+    EndRunout,
+    SurfaceHardness,
+    CaseDepth,
+    CoreHardness,
+    ShankLength,
     Sections,
     Section(u8, SectionField),
+    Features,
+    Feature(u8, FeatureField),
     Bores,
     Bore(u8, BoreField),
     WantedDiameter,
@@ -28,8 +38,14 @@ pub enum Field {
     ShoulderRadius,
     EndChamfer,
     Countersink,
+    Receiver(ReceiverField),
     ReceiverDepth,
     LeastGrip,
+    DutyTorque,
+    DutyForce,
+    DutyOverhang,
+    DutyPower,
+    DutySpeed,
     Tool,
     CutOffMethod,
     Kerf,
@@ -49,39 +65,6 @@ pub enum Field {
     PolishTime,
 }
 
-/// A field of one outer section.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
-#[expect(
-    missing_docs,
-    reason = "each field is documented where the job holds it"
-)]
-pub enum SectionField {
-    Kind,
-    Diameter,
-    ShoulderDiameter,
-    EndDiameter,
-    Length,
-    Taper,
-    PastGauge,
-}
-
-/// A field of one bore.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
-#[expect(
-    missing_docs,
-    reason = "each field is documented where the job holds it"
-)]
-pub enum BoreField {
-    Kind,
-    Diameter,
-    Depth,
-    Bottom,
-    Thread,
-    ThreadDepth,
-    DrillDepth,
-    CentreDrill,
-}
-
 /// What may be typed into a field of numbers.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Bounds {
@@ -95,7 +78,7 @@ pub struct Bounds {
     pub optional: bool,
 }
 
-const fn needed(dimension: Dimension, least: f64, most: f64) -> Bounds {
+pub(super) const fn needed(dimension: Dimension, least: f64, most: f64) -> Bounds {
     Bounds {
         dimension,
         least,
@@ -104,7 +87,7 @@ const fn needed(dimension: Dimension, least: f64, most: f64) -> Bounds {
     }
 }
 
-const fn optional(dimension: Dimension, least: f64, most: f64) -> Bounds {
+pub(super) const fn optional(dimension: Dimension, least: f64, most: f64) -> Bounds {
     Bounds {
         dimension,
         least,
@@ -119,29 +102,19 @@ impl Field {
     /// The upper ends are what a shop's lathe can swing or carry, generously; the lower ends are what can be
     /// measured at all.
     pub const fn bounds(self) -> Option<Bounds> {
-        use Dimension::{Feed, Length, Rotation, Speed, Time};
+        use Dimension::{Feed, Force, Hardness, Length, Power, Rotation, Speed, Time, Torque};
         Some(match self {
             Self::HeadDiameter => needed(Length, 0.5, 2000.0),
             Self::HeadLength => needed(Length, 0.0, 5000.0),
             Self::Runout => needed(Length, 0.0, 10.0),
-            Self::Section(_, field) => match field {
-                SectionField::Diameter
-                | SectionField::ShoulderDiameter
-                | SectionField::EndDiameter => needed(Length, 0.5, 1000.0),
-                SectionField::Length => needed(Length, 0.01, 3000.0),
-                SectionField::PastGauge => needed(Length, -300.0, 300.0),
-                SectionField::Kind | SectionField::Taper => return None,
-            },
-            Self::Bore(_, field) => match field {
-                BoreField::Diameter => needed(Length, 0.2, 1000.0),
-                BoreField::Depth | BoreField::ThreadDepth | BoreField::DrillDepth => {
-                    needed(Length, 0.1, 5000.0)
-                }
-                BoreField::Kind
-                | BoreField::Bottom
-                | BoreField::Thread
-                | BoreField::CentreDrill => return None,
-            },
+            Self::Section(_, field) => return field.bounds(),
+            Self::Feature(_, field) => return field.bounds(),
+            Self::Bore(_, field) => return field.bounds(),
+            Self::Head(_, field) => return Some(field.bounds()),
+            Self::Receiver(field) => return field.bounds(),
+            Self::EndRunout => optional(Length, 0.0, 10.0),
+            // Rockwell C is defined from 20 up; soft cores are written as 15 and less, which only says soft.
+            Self::SurfaceHardness | Self::CoreHardness => optional(Hardness, 0.0, 70.0),
             Self::WantedDiameter => needed(Length, 0.5, 1000.0),
             Self::UpperDeviation | Self::LowerDeviation => needed(Length, -5.0, 5.0),
             Self::WantedLength => needed(Length, 0.5, 3000.0),
@@ -150,8 +123,15 @@ impl Field {
             }
             // No centre drill has a pilot thinner than 0.5 mm.
             Self::Countersink => optional(Length, 0.6, 60.0),
-            Self::ReceiverDepth | Self::LeastGrip => optional(Length, 0.5, 3000.0),
-            Self::Kerf => optional(Length, 0.0, 20.0),
+            Self::ShankLength | Self::ReceiverDepth | Self::LeastGrip => {
+                optional(Length, 0.5, 3000.0)
+            }
+            Self::DutyTorque => optional(Torque, 0.0, 1e6),
+            Self::DutyForce => optional(Force, 0.0, 1e7),
+            Self::DutyOverhang => optional(Length, 0.0, 5000.0),
+            Self::DutyPower => optional(Power, 0.0, 1e7),
+            Self::DutySpeed => optional(Rotation, 1.0, 100_000.0),
+            Self::CaseDepth | Self::Kerf => optional(Length, 0.0, 20.0),
             Self::RoughInfeed => optional(Length, 0.005, 10.0),
             Self::LastCut => needed(Length, 0.005, 5.0),
             Self::PolishingStock => needed(Length, 0.0, 1.0),
@@ -164,7 +144,9 @@ impl Field {
             }
             Self::Title
             | Self::Material
+            | Self::HeadBeyond
             | Self::Sections
+            | Self::Features
             | Self::Bores
             | Self::Tolerance
             | Self::Tool
@@ -182,10 +164,23 @@ impl fmt::Display for Field {
             Self::Material => "part.material",
             Self::HeadDiameter => "part.head_diameter",
             Self::HeadLength => "part.head_length",
+            Self::HeadBeyond => "part.head_beyond",
+            Self::Head(index, field) => {
+                return write!(f, "part.head_beyond[{index}].{}", field.name());
+            }
             Self::Runout => "part.runout",
+            Self::EndRunout => "part.end_runout",
+            Self::SurfaceHardness => "part.surface_hardness",
+            Self::CaseDepth => "part.case_depth",
+            Self::CoreHardness => "part.core_hardness",
+            Self::ShankLength => "part.shank_length",
             Self::Sections => "part.sections",
             Self::Section(index, field) => {
                 return write!(f, "part.sections[{index}].{}", field.name());
+            }
+            Self::Features => "part.features",
+            Self::Feature(index, field) => {
+                return write!(f, "part.features[{index}].{}", field.name());
             }
             Self::Bores => "part.bores",
             Self::Bore(index, field) => return write!(f, "part.bores[{index}].{}", field.name()),
@@ -197,8 +192,14 @@ impl fmt::Display for Field {
             Self::ShoulderRadius => "wanted.shoulder_radius",
             Self::EndChamfer => "wanted.end_chamfer",
             Self::Countersink => "wanted.countersink",
+            Self::Receiver(field) => return write!(f, "wanted.receiver.{}", field.name()),
             Self::ReceiverDepth => "wanted.receiver_depth",
             Self::LeastGrip => "wanted.least_grip",
+            Self::DutyTorque => "wanted.duty.torque",
+            Self::DutyForce => "wanted.duty.side_load",
+            Self::DutyOverhang => "wanted.duty.overhang",
+            Self::DutyPower => "wanted.duty.power",
+            Self::DutySpeed => "wanted.duty.speed",
             Self::Tool => "shop.tool",
             Self::CutOffMethod => "shop.cut_off_method",
             Self::Kerf => "shop.kerf",
@@ -218,35 +219,6 @@ impl fmt::Display for Field {
             Self::PolishTime => "shop.polish_time",
         };
         f.write_str(path)
-    }
-}
-
-impl SectionField {
-    const fn name(self) -> &'static str {
-        match self {
-            Self::Kind => "kind",
-            Self::Diameter => "diameter",
-            Self::ShoulderDiameter => "shoulder_diameter",
-            Self::EndDiameter => "end_diameter",
-            Self::Length => "length",
-            Self::Taper => "taper",
-            Self::PastGauge => "past_gauge",
-        }
-    }
-}
-
-impl BoreField {
-    const fn name(self) -> &'static str {
-        match self {
-            Self::Kind => "kind",
-            Self::Diameter => "diameter",
-            Self::Depth => "depth",
-            Self::Bottom => "bottom",
-            Self::Thread => "thread",
-            Self::ThreadDepth => "thread_depth",
-            Self::DrillDepth => "drill_depth",
-            Self::CentreDrill => "centre_drill",
-        }
     }
 }
 

@@ -7,25 +7,17 @@ use core::fmt;
 
 use serde::Deserialize;
 
-use super::{Bore, BoreBottom, Section, Tolerance};
-use crate::quantity::{Entered, Length};
-use crate::tables::{CentreDrillSize, ShaftClass, TaperSize, ThreadSize};
-
-#[derive(Clone, Copy, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-enum SectionKind {
-    Cylinder,
-    Taper,
-    StandardTaper,
-}
-
-#[derive(Clone, Copy, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-enum BoreKind {
-    Drilled,
-    Tapped,
-    CentreHole,
-}
+use super::Tolerance;
+use super::choice::{BoreBottom, BoreEnd, Datum, Flats};
+use super::part::{
+    Bore, Cut, CutKind, Feature, Hole, HoleKind, Place, Section, Turned, TurnedKind, take_place,
+};
+use super::receiver::{Receiver, ReceiverKind};
+use crate::quantity::{Angle, Entered, Length, TaperRatio};
+use crate::tables::{
+    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, SleeveDuty, TaperSize,
+    ThreadSize, WorkMaterial,
+};
 
 /// Declares an object whose fields may all be missing, and what is left of it when some were taken.
 macro_rules! flat {
@@ -34,7 +26,7 @@ macro_rules! flat {
         #[serde(deny_unknown_fields)]
         pub(super) struct $name {
             $first: $kind,
-            $($field: Option<$type>,)*
+            $(pub(super) $field: Option<$type>,)*
         }
 
         impl $name {
@@ -49,23 +41,62 @@ macro_rules! flat {
     };
 }
 flat! {
-    SectionForm { kind: SectionKind, }
+    SectionForm { kind: TurnedKind, }
+    taper: TaperSize,
+    thread: ThreadSize,
     diameter: Entered<Length>,
     shoulder_diameter: Entered<Length>,
     end_diameter: Entered<Length>,
-    length: Entered<Length>,
-    taper: TaperSize,
+    ratio: Entered<TaperRatio>,
+    angle: Entered<Angle>,
     past_gauge: Entered<Length>,
+    length: Entered<Length>,
+    diameter_error: Entered<Length>,
+    length_error: Entered<Length>,
+    from: Datum,
+    start: Entered<Length>,
 }
 flat! {
-    BoreForm { kind: BoreKind, }
+    FeatureForm { kind: CutKind, }
+    over: Entered<Length>,
+    flats: Flats,
+    width: Entered<Length>,
+    depth: Entered<Length>,
+    disc: Entered<Length>,
+    diameter: Entered<Length>,
+    thickness: Entered<Length>,
+    length: Entered<Length>,
+    slot_width: Entered<Length>,
+    slot_depth: Entered<Length>,
+    from: Datum,
+    start: Entered<Length>,
+}
+flat! {
+    BoreForm { kind: HoleKind, }
+    end: BoreEnd,
     diameter: Entered<Length>,
     depth: Entered<Length>,
     bottom: BoreBottom,
+    step_diameter: Entered<Length>,
+    step_depth: Entered<Length>,
     thread: ThreadSize,
     thread_depth: Entered<Length>,
+    ream_depth: Entered<Length>,
     drill_depth: Entered<Length>,
     centre_drill: CentreDrillSize,
+    off_centre: Entered<Length>,
+}
+flat! {
+    ReceiverForm { kind: ReceiverKind, }
+    collet: ColletSize,
+    shank: ShankSize,
+    hole: HoleClass,
+    load: SeatLoad,
+    ring_chamfer: Entered<Length>,
+    duty: SleeveDuty,
+    material: WorkMaterial,
+    outside: Entered<Length>,
+    edge: Entered<Length>,
 }
 flat! {
     ToleranceForm { class: Option<ShaftClass>, }
@@ -87,6 +118,13 @@ enum Fault {
     Foreign,
 }
 
+impl FormError {
+    pub(super) const fn missing(of: &'static str, field: &'static str) -> Self {
+        let fault = Fault::Missing;
+        Self { of, field, fault }
+    }
+}
+
 impl fmt::Display for FormError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let Self { of, field, fault } = self;
@@ -101,48 +139,41 @@ impl fmt::Display for FormError {
 /// Takes a field that must be there.
 macro_rules! need {
     ($form:ident.$field:ident, $of:expr) => {
-        $form.$field.take().ok_or(FormError {
-            of: $of,
-            field: stringify!($field),
-            fault: Fault::Missing,
-        })?
+        $form
+            .$field
+            .take()
+            .ok_or(FormError::missing($of, stringify!($field)))?
     };
 }
+
+pub(super) use need;
 
 impl TryFrom<SectionForm> for Section {
     type Error = FormError;
 
     fn try_from(mut form: SectionForm) -> Result<Self, FormError> {
-        let (of, section) = match form.kind {
-            SectionKind::Cylinder => {
-                let of = "a cylinder";
-                let section = Self::Cylinder {
-                    diameter: need!(form.diameter, of),
-                    length: need!(form.length, of),
-                };
-                (of, section)
-            }
-            SectionKind::Taper => {
-                let of = "a taper";
-                let section = Self::Taper {
-                    shoulder_diameter: need!(form.shoulder_diameter, of),
-                    end_diameter: need!(form.end_diameter, of),
-                    length: need!(form.length, of),
-                };
-                (of, section)
-            }
-            SectionKind::StandardTaper => {
-                let of = "a standard taper";
-                let section = Self::StandardTaper {
-                    taper: need!(form.taper, of),
-                    past_gauge: need!(form.past_gauge, of),
-                    length: form.length.take(),
-                };
-                (of, section)
-            }
+        let (turned, of) = Turned::take(form.kind, &mut form)?;
+        let place = take_place(form.from.take(), form.start.take(), of)?;
+        form.finish(of)?;
+        Ok(Self { turned, place })
+    }
+}
+
+impl TryFrom<FeatureForm> for Feature {
+    type Error = FormError;
+
+    fn try_from(mut form: FeatureForm) -> Result<Self, FormError> {
+        let (cut, of) = Cut::take(form.kind, &mut form)?;
+        let place = if matches!(cut, Cut::Tang { .. }) {
+            None
+        } else {
+            Some(Place {
+                from: need!(form.from, of),
+                start: need!(form.start, of),
+            })
         };
         form.finish(of)?;
-        Ok(section)
+        Ok(Self { cut, place })
     }
 }
 
@@ -150,35 +181,24 @@ impl TryFrom<BoreForm> for Bore {
     type Error = FormError;
 
     fn try_from(mut form: BoreForm) -> Result<Self, FormError> {
-        let (of, bore) = match form.kind {
-            BoreKind::Drilled => {
-                let of = "a drilled hole";
-                let bore = Self::Drilled {
-                    diameter: need!(form.diameter, of),
-                    depth: need!(form.depth, of),
-                    bottom: need!(form.bottom, of),
-                };
-                (of, bore)
-            }
-            BoreKind::Tapped => {
-                let of = "a tapped hole";
-                let bore = Self::Tapped {
-                    thread: need!(form.thread, of),
-                    thread_depth: need!(form.thread_depth, of),
-                    drill_depth: need!(form.drill_depth, of),
-                };
-                (of, bore)
-            }
-            BoreKind::CentreHole => {
-                let of = "a centre hole";
-                let bore = Self::CentreHole {
-                    centre_drill: need!(form.centre_drill, of),
-                };
-                (of, bore)
-            }
+        let (hole, of) = Hole::take(form.kind, &mut form)?;
+        let bore = Self {
+            hole,
+            end: form.end.take().unwrap_or(BoreEnd::FreeEnd),
+            off_centre: form.off_centre.take(),
         };
         form.finish(of)?;
         Ok(bore)
+    }
+}
+
+impl TryFrom<ReceiverForm> for Receiver {
+    type Error = FormError;
+
+    fn try_from(mut form: ReceiverForm) -> Result<Self, FormError> {
+        let (receiver, of) = Self::take(form.kind, &mut form)?;
+        form.finish(of)?;
+        Ok(receiver)
     }
 }
 

@@ -6,15 +6,27 @@
 mod choice;
 mod field;
 mod form;
+mod item_field;
+mod kinds;
+mod part;
+mod receiver;
 mod slot;
 
 use serde::{Deserialize, Serialize};
 
-pub use choice::{BoreBottom, CentreOrder, CutOffMethod};
-pub use field::{BoreField, Bounds, Field, SectionField};
+pub use choice::{BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, Flats};
+pub use field::{Bounds, Field};
+pub use item_field::{BoreField, FeatureField, HeadField, ReceiverField, SectionField};
+pub use part::{
+    Bore, Cut, CutKind, Feature, HeadPiece, Hole, HoleKind, Part, Place, Section, Turned,
+    TurnedKind,
+};
+pub use receiver::{Receiver, ReceiverKind};
 
-use crate::quantity::{Entered, Feed, Length, RotationalSpeed, Speed, Time, Unit};
-use crate::tables::{CentreDrillSize, ShaftClass, TaperSize, ThreadSize, ToolKind, WorkMaterial};
+use crate::quantity::{
+    Entered, Feed, Force, Length, Power, RotationalSpeed, Speed, Time, Torque, Unit,
+};
+use crate::tables::{ShaftClass, ToolKind, WorkMaterial};
 
 /// One part, what is wanted of it, and the shop it is done in.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -30,88 +42,6 @@ pub struct Job {
     pub wanted: Wanted,
     /// What it is done with.
     pub shop: Shop,
-}
-
-/// The part as received.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default, deny_unknown_fields)]
-pub struct Part {
-    /// What it is made of and how hard it is.
-    pub material: WorkMaterial,
-    /// Diameter of the head, which stays untouched.
-    pub head_diameter: Entered<Length>,
-    /// Length of the head.
-    pub head_length: Entered<Length>,
-    /// Total indicated runout of the shank to the features that stay.
-    pub runout: Entered<Length>,
-    /// Outer sections of the shank, from the shoulder outward; 1 to [`Job::MOST_SECTIONS`].
-    pub sections: Vec<Section>,
-    /// Holes from the free end; at most [`Job::MOST_BORES`].
-    pub bores: Vec<Bore>,
-}
-
-/// One outer section of the shank.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(
-    tag = "kind",
-    rename_all = "kebab-case",
-    try_from = "form::SectionForm"
-)]
-pub enum Section {
-    /// The same diameter all along.
-    Cylinder {
-        /// The diameter.
-        diameter: Entered<Length>,
-        /// Along the axis.
-        length: Entered<Length>,
-    },
-    /// A taper given by its two diameters.
-    Taper {
-        /// At the end nearer to the shoulder.
-        shoulder_diameter: Entered<Length>,
-        /// At the end nearer to the free end.
-        end_diameter: Entered<Length>,
-        /// Along the axis.
-        length: Entered<Length>,
-    },
-    /// A taper by series and size, large end towards the shoulder.
-    StandardTaper {
-        /// Series and size.
-        taper: TaperSize,
-        /// How far the section begins on the shoulder's side of the gauge plane; negative: beyond it.
-        past_gauge: Entered<Length>,
-        /// Along the axis; `None` is the length of the table, plus what stands before the gauge plane.
-        length: Option<Entered<Length>>,
-    },
-}
-
-/// One hole from the free end, all depths from the free end as received.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(tag = "kind", rename_all = "kebab-case", try_from = "form::BoreForm")]
-pub enum Bore {
-    /// A plain hole.
-    Drilled {
-        /// The diameter.
-        diameter: Entered<Length>,
-        /// To the end of the full diameter.
-        depth: Entered<Length>,
-        /// What its bottom is like.
-        bottom: BoreBottom,
-    },
-    /// A threaded hole.
-    Tapped {
-        /// The thread.
-        thread: ThreadSize,
-        /// How deep the thread is full.
-        thread_depth: Entered<Length>,
-        /// How deep the hole has its full diameter.
-        drill_depth: Entered<Length>,
-    },
-    /// A 60° centre hole made with a standard centre drill to its standard mouth.
-    CentreHole {
-        /// The drill.
-        centre_drill: CentreDrillSize,
-    },
 }
 
 /// What is wanted of the shank.
@@ -130,10 +60,30 @@ pub struct Wanted {
     pub end_chamfer: Entered<Length>,
     /// Mouth diameter of the 60° countersink for the live centre; `None` when none is wanted.
     pub countersink: Option<Entered<Length>>,
-    /// How deep the receiver takes the shank.
+    /// What the shank goes into.
+    pub receiver: Receiver,
+    /// How deep the receiver takes the shank; `None` is the usual of the receiver, or not known.
     pub receiver_depth: Option<Entered<Length>>,
-    /// How much of the shank the receiver must grip at least.
+    /// How much of the shank the receiver must grip at least; `None` is the usual of the receiver, or nothing.
     pub least_grip: Option<Entered<Length>>,
+    /// What the shank has to carry, as far as it is known.
+    pub duty: Duty,
+}
+
+/// What the finished shank has to carry. Torque can be given itself or by power and speed; the larger counts.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Duty {
+    /// The largest torque.
+    pub torque: Option<Entered<Torque>>,
+    /// A force across the axis, on the head.
+    pub side_load: Option<Entered<Force>>,
+    /// How far from the shoulder it acts.
+    pub overhang: Option<Entered<Length>>,
+    /// The power carried.
+    pub power: Option<Entered<Power>>,
+    /// The speed that it is carried at.
+    pub speed: Option<Entered<RotationalSpeed>>,
 }
 
 /// The tolerance on the finished diameter.
@@ -197,6 +147,10 @@ impl Job {
     pub const MOST_TITLE_CHARACTERS: usize = 80;
     /// Most outer sections.
     pub const MOST_SECTIONS: usize = 12;
+    /// Most further pieces of the head.
+    pub const MOST_HEAD_BEYOND: usize = 4;
+    /// Most features cut into the shank.
+    pub const MOST_FEATURES: usize = 8;
     /// Most holes.
     pub const MOST_BORES: usize = 6;
     /// Most passes that a plan lists.
@@ -248,11 +202,21 @@ impl Default for Part {
             material: WorkMaterial::MediumCarbonSteel,
             head_diameter: mm(40, 0),
             head_length: mm(30, 0),
+            head_beyond: Vec::new(),
             runout: mm(0, 0),
-            sections: vec![Section::Cylinder {
-                diameter: mm(20, 0),
-                length: mm(80, 0),
-            }],
+            end_runout: None,
+            surface_hardness: None,
+            case_depth: None,
+            core_hardness: None,
+            shank_length: None,
+            sections: vec![
+                Turned::Cylinder {
+                    diameter: mm(20, 0),
+                    length: mm(80, 0),
+                }
+                .into(),
+            ],
+            features: Vec::new(),
             bores: Vec::new(),
         }
     }
@@ -267,8 +231,10 @@ impl Default for Wanted {
             shoulder_radius: mm(8, 1),
             end_chamfer: mm(1, 0),
             countersink: Some(mm(53, 1)),
+            receiver: Receiver::default(),
             receiver_depth: None,
             least_grip: None,
+            duty: Duty::default(),
         }
     }
 }

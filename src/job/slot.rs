@@ -1,10 +1,10 @@
 //! Finding the typed number behind a field, without knowing what it measures.
 
-use super::{Bore, BoreField, Field, Job, Section, SectionField, Tolerance};
+use super::{BoreField, FeatureField, Field, HeadField, Job, SectionField, Tolerance};
 use crate::quantity::{Entered, Entry, Typed};
 
 /// A place in the job that holds a typed number, or may.
-trait Slot {
+pub(super) trait Slot {
     fn entry(&self) -> Option<&Entry>;
     /// Puts an entry in, or takes it out; false when the place cannot hold that.
     fn put(&mut self, entry: Option<Entry>) -> bool;
@@ -44,7 +44,7 @@ impl<Q: Typed> Slot for Option<Entered<Q>> {
 
 /// The one list of which field stands where, once for reading and once for changing.
 macro_rules! slot {
-    ($job:ident, $field:ident, $get:ident $(, $mutable:tt)?) => {{
+    ($job:ident, $field:ident, $get:ident, $slot:ident, $as_ref:ident $(, $mutable:tt)?) => {{
         let (part, wanted, shop) = (
             & $($mutable)? $job.part,
             & $($mutable)? $job.wanted,
@@ -54,32 +54,39 @@ macro_rules! slot {
             Field::HeadDiameter => & $($mutable)? part.head_diameter,
             Field::HeadLength => & $($mutable)? part.head_length,
             Field::Runout => & $($mutable)? part.runout,
-            Field::Section(index, field) => {
-                match (part.sections.$get(usize::from(index))?, field) {
-                    (Section::Cylinder { diameter, .. }, SectionField::Diameter) => diameter,
-                    (Section::Cylinder { length, .. }, SectionField::Length) => length,
-                    (
-                        Section::Taper { shoulder_diameter, .. },
-                        SectionField::ShoulderDiameter,
-                    ) => shoulder_diameter,
-                    (Section::Taper { end_diameter, .. }, SectionField::EndDiameter) => {
-                        end_diameter
-                    }
-                    (Section::Taper { length, .. }, SectionField::Length) => length,
-                    (Section::StandardTaper { length, .. }, SectionField::Length) => length,
-                    (Section::StandardTaper { past_gauge, .. }, SectionField::PastGauge) => {
-                        past_gauge
-                    }
-                    _ => return None,
+            Field::EndRunout => & $($mutable)? part.end_runout,
+            Field::SurfaceHardness => & $($mutable)? part.surface_hardness,
+            Field::CaseDepth => & $($mutable)? part.case_depth,
+            Field::CoreHardness => & $($mutable)? part.core_hardness,
+            Field::ShankLength => & $($mutable)? part.shank_length,
+            Field::Head(index, field) => {
+                let piece = part.head_beyond.$get(usize::from(index))?;
+                match field {
+                    HeadField::Diameter => & $($mutable)? piece.diameter,
+                    HeadField::Length => & $($mutable)? piece.length,
                 }
             }
-            Field::Bore(index, field) => match (part.bores.$get(usize::from(index))?, field) {
-                (Bore::Drilled { diameter, .. }, BoreField::Diameter) => diameter,
-                (Bore::Drilled { depth, .. }, BoreField::Depth) => depth,
-                (Bore::Tapped { thread_depth, .. }, BoreField::ThreadDepth) => thread_depth,
-                (Bore::Tapped { drill_depth, .. }, BoreField::DrillDepth) => drill_depth,
-                _ => return None,
-            },
+            Field::Section(index, field) => {
+                let section = part.sections.$get(usize::from(index))?;
+                match field {
+                    SectionField::Start => & $($mutable)? section.place.$as_ref()?.start,
+                    _ => return section.turned.$slot(field),
+                }
+            }
+            Field::Feature(index, field) => {
+                let feature = part.features.$get(usize::from(index))?;
+                match field {
+                    FeatureField::Start => & $($mutable)? feature.place.$as_ref()?.start,
+                    _ => return feature.cut.$slot(field),
+                }
+            }
+            Field::Bore(index, field) => {
+                let bore = part.bores.$get(usize::from(index))?;
+                match field {
+                    BoreField::OffCentre => & $($mutable)? bore.off_centre,
+                    _ => return bore.hole.$slot(field),
+                }
+            }
             Field::WantedDiameter => & $($mutable)? wanted.diameter,
             Field::UpperDeviation => match & $($mutable)? wanted.tolerance {
                 Tolerance::Limits { upper, .. } => upper,
@@ -93,8 +100,14 @@ macro_rules! slot {
             Field::ShoulderRadius => & $($mutable)? wanted.shoulder_radius,
             Field::EndChamfer => & $($mutable)? wanted.end_chamfer,
             Field::Countersink => & $($mutable)? wanted.countersink,
+            Field::Receiver(field) => return wanted.receiver.$slot(field),
             Field::ReceiverDepth => & $($mutable)? wanted.receiver_depth,
             Field::LeastGrip => & $($mutable)? wanted.least_grip,
+            Field::DutyTorque => & $($mutable)? wanted.duty.torque,
+            Field::DutyForce => & $($mutable)? wanted.duty.side_load,
+            Field::DutyOverhang => & $($mutable)? wanted.duty.overhang,
+            Field::DutyPower => & $($mutable)? wanted.duty.power,
+            Field::DutySpeed => & $($mutable)? wanted.duty.speed,
             Field::Kerf => & $($mutable)? shop.kerf,
             Field::FacingStock => & $($mutable)? shop.facing_stock,
             Field::RoughInfeed => & $($mutable)? shop.rough_infeed,
@@ -111,7 +124,9 @@ macro_rules! slot {
             Field::PolishTime => & $($mutable)? shop.polish_time,
             Field::Title
             | Field::Material
+            | Field::HeadBeyond
             | Field::Sections
+            | Field::Features
             | Field::Bores
             | Field::Tolerance
             | Field::Tool
@@ -122,11 +137,11 @@ macro_rules! slot {
 }
 
 fn slot(job: &Job, field: Field) -> Option<&dyn Slot> {
-    slot!(job, field, get)
+    slot!(job, field, get, slot, as_ref)
 }
 
 fn slot_mut(job: &mut Job, field: Field) -> Option<&mut dyn Slot> {
-    slot!(job, field, get_mut, mut)
+    slot!(job, field, get_mut, slot_mut, as_mut, mut)
 }
 
 impl Job {

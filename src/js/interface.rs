@@ -32,6 +32,9 @@ extern "C" {
     /// A plan.
     #[wasm_bindgen(typescript_type = "Plan")]
     pub type PlanOutput;
+    /// What a part could become.
+    #[wasm_bindgen(typescript_type = "Becomes[]")]
+    pub type BecomesList;
     /// The unit of a bare number.
     #[wasm_bindgen(typescript_type = "LengthUnit")]
     pub type LengthUnit;
@@ -43,6 +46,14 @@ extern "C" {
 #[wasm_bindgen]
 pub fn plan(job: &JobInput) -> Result<PlanOutput, JsValue> {
     to_js(&skimwright::plan::plan(&read(job)?)).map(JsValue::into)
+}
+
+/// Everything else that the part of a job could become, the best first.
+///
+/// Throws a `SkimwrightError` with the code "job" when it is no job.
+#[wasm_bindgen]
+pub fn becomes(job: &JobInput) -> Result<BecomesList, JsValue> {
+    to_js(&skimwright::receiver::becomes(&read(job)?)).map(JsValue::into)
 }
 
 /// The job that stands for everything left out.

@@ -31,14 +31,35 @@ export interface Job {
   shop: Shop;
 }
 
-/** The part as received. Sections from the shoulder outward; depths of holes from the free end. */
+/** The part as received. Sections and features on the shank, from the shoulder outward; null is not known. */
 export interface Part {
   material: Material;
   head_diameter: Quantity;
   head_length: Quantity;
+  head_beyond: HeadPiece[];
   runout: Quantity;
+  /** null: as near the shoulder. */
+  end_runout: Quantity | null;
+  surface_hardness: Quantity | null;
+  case_depth: Quantity | null;
+  core_hardness: Quantity | null;
+  /** null: the sum of the sections. */
+  shank_length: Quantity | null;
   sections: Section[];
+  features: Feature[];
   bores: Bore[];
+}
+
+/** A further piece of the head, away from the shank. */
+export interface HeadPiece {
+  diameter: Quantity;
+  length: Quantity;
+}
+
+/** How far from an end of the shank the nearer side is; of a cross hole and a Woodruff keyway the middle. */
+export interface Place {
+  from: "shoulder" | "free-end";
+  start: Quantity;
 }
 
 export type Material =
@@ -47,15 +68,59 @@ export type Material =
   | "stainless-martensitic" | "stainless-austenitic" | "grey-iron" | "ductile-iron"
   | "aluminium-alloy" | "brass" | "bronze" | "titanium-alloy";
 
-export type Section =
-  | { kind: "cylinder"; diameter: Quantity; length: Quantity }
-  | { kind: "taper"; shoulder_diameter: Quantity; end_diameter: Quantity; length: Quantity }
-  | { kind: "standard-taper"; taper: string; past_gauge: Quantity; length?: Quantity | null };
+/** An outer section; without a place it begins where the one before ends. */
+export type Section = Turned & Partial<Place>;
 
-export type Bore =
-  | { kind: "drilled"; diameter: Quantity; depth: Quantity; bottom: "drill-point" | "flat" }
+export type Turned =
+  | { kind: "cylinder" | "groove" | "relief"; diameter: Quantity; length: Quantity }
+  | {
+      kind: "taper";
+      shoulder_diameter: Quantity;
+      end_diameter: Quantity;
+      length: Quantity;
+      diameter_error?: Quantity | null;
+      length_error?: Quantity | null;
+    }
+  | { kind: "standard-taper"; taper: string; past_gauge: Quantity; length?: Quantity | null }
+  /** The ratio as "20 :1" for 1 in 20; it and the angle are negative where the taper grows outward. */
+  | { kind: "ratio-taper"; shoulder_diameter: Quantity; ratio: Quantity; length: Quantity }
+  | { kind: "angle-taper"; shoulder_diameter: Quantity; angle: Quantity; length: Quantity }
+  | { kind: "thread"; thread: string; length: Quantity };
+
+/** What is cut into the shank. */
+export type Feature =
+  | (Place & (
+      | { kind: "flat"; over: Quantity; flats: "one" | "two"; length: Quantity }
+      | { kind: "keyway"; width: Quantity; depth: Quantity; length: Quantity }
+      | { kind: "woodruff-keyway"; width: Quantity; depth: Quantity; disc: Quantity }
+      | { kind: "cross-hole"; diameter: Quantity }
+    ))
+  | {
+      kind: "tang";
+      thickness: Quantity;
+      length: Quantity;
+      slot_width?: Quantity | null;
+      slot_depth?: Quantity | null;
+    };
+
+/** A hole along the axis, depths from the end that it was made from. */
+export type Bore = { end?: "free-end" | "head-end"; off_centre?: Quantity | null } & (
+  | { kind: "drilled"; diameter: Quantity; depth: Quantity; bottom: BoreBottom }
+  | {
+      kind: "stepped";
+      diameter: Quantity;
+      depth: Quantity;
+      step_diameter: Quantity;
+      step_depth: Quantity;
+      bottom: BoreBottom;
+    }
   | { kind: "tapped"; thread: string; thread_depth: Quantity; drill_depth: Quantity }
-  | { kind: "centre-hole"; centre_drill: string };
+  | { kind: "reamed"; diameter: Quantity; ream_depth: Quantity; drill_depth: Quantity }
+  | { kind: "through"; diameter: Quantity }
+  | { kind: "centre-hole"; centre_drill: string }
+);
+
+export type BoreBottom = "drill-point" | "flat";
 
 /** What is wanted of the shank. */
 export interface Wanted {
@@ -65,13 +130,43 @@ export interface Wanted {
   shoulder_radius: Quantity;
   end_chamfer: Quantity;
   countersink: Quantity | null;
+  receiver: Receiver;
   receiver_depth: Quantity | null;
   least_grip: Quantity | null;
+  duty: Duty;
 }
 
+/** What the finished shank goes into. */
+export type Receiver =
+  | { kind: "own"; edge?: Quantity | null }
+  | { kind: "collet"; collet: string }
+  | { kind: "side-lock"; shank: string }
+  | { kind: "hydraulic" }
+  | { kind: "plain-bore"; hole: string; edge?: Quantity | null }
+  | { kind: "bearing"; load: string; ring_chamfer: Quantity }
+  | {
+      kind: "sleeve";
+      duty: string;
+      material: Material;
+      outside: Quantity;
+      edge?: Quantity | null;
+    };
+
+/** What the finished shank has to carry; null is not known. Torque itself, or power and speed: the larger counts. */
+export interface Duty {
+  torque: Quantity | null;
+  side_load: Quantity | null;
+  overhang: Quantity | null;
+  power: Quantity | null;
+  speed: Quantity | null;
+}
+
+export type ShaftClass =
+  | "h5" | "h6" | "h7" | "h8" | "h9" | "g6" | "k6" | "js5" | "j5" | "j6" | "js6" | "k5" | "m5" | "m6"
+  | "n6" | "p6" | "r6" | "s6" | "f7" | "g5" | "h11";
+
 export type Tolerance =
-  | { class: "h5" | "h6" | "h7" | "h8" | "h9" | "g6" | "k6" | "js5" | "j5" | "j6" | "js6" | "k5" | "m5" | "m6"
-      | "n6" | "p6" | "r6" | "s6" | "f7" | "g5" | "h11" }
+  | { class: ShaftClass }
   | { upper: Quantity; lower: Quantity };
 
 /** What the job is done with. null is the usual value for the material and the tool. */
@@ -102,16 +197,119 @@ export interface Shop {
  */
 export interface Plan {
   cut_off: CutOff | null;
+  receiver: ReceiverPlan | null;
   grip: Figure | null;
   stock_off: StockOff | null;
   centre: Centre | null;
   time: CycleTime | null;
   limits: { upper: number; lower: number; aim: number } | null;
-  clean_up: { at: number; largest_diameter: Figure; longest: number } | null;
+  clean_up: CleanUp | null;
   walls: Wall[];
   metal: MetalBudget | null;
+  kept: Kept | null;
+  bears: Bears | null;
+  masses: Masses | null;
   /** Worst first; never empty. */
   findings: Finding[];
+}
+
+/** What the receiver asks, and how the shank fits into it. */
+export interface ReceiverPlan {
+  asked: {
+    diameters: Range | null;
+    limits: Range | null;
+    class: ShaftClass | null;
+    least_grip: number | null;
+    most_grip: number | null;
+    depth: number | null;
+    shank_length: number | null;
+    largest_fillet: number | null;
+    least_shoulder: number | null;
+    /** Places from the shank's end. */
+    flat: {
+      length: number | null;
+      middle: number | null;
+      second: number | null;
+      height: number | null;
+      runs_out: number | null;
+    } | null;
+    source: Source;
+  };
+  hole: Range | null;
+  /** How much larger the shank is than the hole; negative is clearance. */
+  fit: Range | null;
+  sleeve: {
+    wall: number;
+    least_wall: number;
+    pressure: Figure;
+    sleeve_stress: Figure;
+    shaft_stress: Figure;
+    holds: Figure;
+    warmer_by: Figure;
+  } | null;
+}
+
+/** What is kept of strength and stiffness, as shares of what was. */
+export interface Kept {
+  before: Weakest;
+  after: Weakest;
+  bending: Figure;
+  torsion: Figure;
+  stiffness: Figure;
+  twist: Figure;
+}
+
+/** The least that any section of the shank has. */
+export interface Weakest {
+  at: number;
+  diameter: number;
+  bases: (
+    | "round" | "eccentric-hole" | "thread-root" | "flat" | "keyway" | "cross-hole" | "slot" | "torsion-estimate"
+  )[];
+  bending_modulus: number;
+  torsion_modulus: number;
+  second_moment: number;
+  torsion_constant: number;
+}
+
+/** What the finished shank bears. */
+export interface Bears {
+  shoulder: { bending: Figure; torsion: Figure; tension: Figure; checked: boolean } | null;
+  surface: { kind: "through" | "case" | "core" | "partly"; hardness: number | null };
+  ultimate: { low: number; typical: number; high: number };
+  duty: {
+    torque: number;
+    moment: number;
+    at: number;
+    against_yield: Figure | null;
+    against_fatigue: Figure | null;
+  } | null;
+}
+
+/** Weights of the whole part; centres of gravity from the shoulder towards the free end. */
+export interface Masses {
+  before: Figure;
+  chips: Figure;
+  after: Figure;
+  balance_before: Figure;
+  balance_after: Figure;
+}
+
+/** One thing that the part could become; kept are the shares of strength in bending, in torsion, and of stiffness. */
+export interface Becomes {
+  shank: string;
+  wanted: Wanted;
+  full_length: boolean;
+  grip: number;
+  cut_off: number;
+  turned: number;
+  bending_modulus: number;
+  kept: [number, number, number];
+}
+
+export interface Range {
+  low: number;
+  high: number;
 }
 
 /** A value with its working. */
@@ -133,7 +331,7 @@ export interface Value {
   kind:
     | "length" | "angle" | "time" | "speed" | "feed" | "rotation" | "mass" | "volume" | "density" | "area"
     | "second-moment" | "force" | "torque" | "power" | "stress" | "temperature-step" | "hardness" | "taper" | "ratio"
-    | "count";
+    | "share" | "count";
   value: number;
 }
 
@@ -152,6 +350,21 @@ export interface CutOff {
   offcut_mass: Figure;
   shank_after_cut: Figure;
   shank_finished: Figure;
+}
+
+export interface CleanUp {
+  at: number;
+  because: Because;
+  largest_diameter: Figure;
+  longest: number;
+  /** The largest diameter that cleans up over a length, from length to length in straight lines. */
+  most: { length: number; diameter: number }[];
+}
+
+/** What is in the way, by its place in the job's list. */
+export interface Because {
+  kind: "section" | "feature";
+  index: number;
 }
 
 export interface StockOff {
@@ -200,6 +413,7 @@ export interface Wall {
   at: number;
   advised: number;
   bore_diameter: number;
+  offset: number;
 }
 
 export interface MetalBudget {
@@ -217,13 +431,36 @@ export type Finding = { level: "clear" | "caution" | "stop"; field: string } & (
   | {
       code:
         | "all-clear" | "out-of-bounds" | "title-too-long" | "no-section" | "too-many"
-        | "taper-comes-to-a-point" | "no-such-limits" | "thread-cut-away" | "no-straight-shank" | "no-shoulder"
+        | "taper-comes-to-a-point" | "taper-too-steep" | "feature-too-deep" | "feature-cuts-nothing" | "step-not-wider"
+        | "no-such-limits" | "thread-cut-away" | "no-straight-shank" | "no-shoulder"
         | "sharp-shoulder" | "sharp-end" | "length-already" | "nothing-to-turn" | "too-many-passes"
         | "tool-cannot-cut" | "cobalt-grade-needed" | "tool-at-its-limit" | "saw-cannot-cut" | "hard-end";
     }
-  | { code: "limits-crossed" | "thread-below-hole" | "shoulder-stands-off" | "faced-back"; by: number }
+  | {
+      code:
+        | "limits-crossed" | "thread-below-hole" | "ream-below-hole" | "holes-meet" | "shoulder-stands-off"
+        | "faced-back";
+      by: number;
+    }
+  | { code: "receiver-takes-others"; smallest: number; largest: number }
+  | { code: "limits-asked"; lower: number; upper: number }
+  | { code: "may-not-go-in"; most: number }
+  | { code: "fillet-meets-edge"; largest: number }
+  | { code: "shoulder-too-low"; height: number; least: number }
+  | { code: "flat-misses-shank"; least: number }
+  | { code: "shorter-than-standard"; standard: number }
+  | { code: "sleeve-too-thin"; wall: number; least: number }
+  | { code: "sleeve-yields" | "case-depth-unknown" | "duty-incomplete" }
+  | { code: "sleeve-may-slip"; held: number }
+  | { code: "case-turned-away"; left: number | null }
+  | { code: "duty-too-much" | "safety-low"; safety: number }
+  | { code: "gap-before" | "sections-overlap"; by: number; mend: number }
+  | { code: "lengths-disagree"; whole: number; sum: number }
+  | { code: "feature-off-shank"; longest: number }
+  | { code: "cross-hole-stays"; at: number; longest: number }
+  | { code: "bore-too-wide"; at: number; outside: number }
   | { code: "shank-too-short"; short_by: number; longest: number }
-  | { code: "not-cleaned-up"; at: number; short_by: number; largest: number; longest: number }
+  | { code: "not-cleaned-up"; at: number; short_by: number; largest: number; longest: number; because: Because }
   | { code: "cleans-up-low"; at: number; largest: number }
   | { code: "breaks-out"; at: number; smallest: number }
   | { code: "thin-wall"; wall: number; advised: number; at: number }

@@ -1,16 +1,16 @@
 //! How a link stores a choice: one byte, its number in its list. Frozen.
 
-use serde::de::{Deserialize, Deserializer, Error};
-use serde::ser::Serializer;
-
-use crate::job::{BoreBottom, CentreOrder, CutOffMethod};
+use super::bytes::{Read, Reader, Write, Writer};
+use crate::job::{BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, Flats};
 use crate::tables::{
-    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, TaperSize, ThreadSize,
-    ToolKind, WorkMaterial,
+    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, SleeveDuty, TaperSize,
+    ThreadSize, ToolKind, WorkMaterial,
 };
 
 /// A choice from a list that only grows at its end.
 pub(super) trait Numbered: Copy {
+    /// The first of the list.
+    const FIRST: Self;
     /// Its number in the list.
     fn to_number(self) -> Option<u8>;
     /// The one with this number.
@@ -20,6 +20,11 @@ pub(super) trait Numbered: Copy {
 macro_rules! by_list {
     ($($name:ident)*) => {$(
         impl Numbered for $name {
+            const FIRST: Self = {
+                let [first, ..] = Self::ALL;
+                first
+            };
+
             fn to_number(self) -> Option<u8> {
                 let place = Self::ALL.iter().position(|one| *one == self)?;
                 u8::try_from(place).ok()
@@ -31,11 +36,13 @@ macro_rules! by_list {
         }
     )*};
 }
-by_list!(BoreBottom CutOffMethod CentreOrder ShaftClass HoleClass SeatLoad ToolKind WorkMaterial);
+by_list!(BoreBottom BoreEnd CutOffMethod CentreOrder Datum Flats ShaftClass HoleClass SeatLoad SleeveDuty ToolKind WorkMaterial);
 
 macro_rules! by_row {
     ($($name:ident)*) => {$(
         impl Numbered for $name {
+            const FIRST: Self = Self::FIRST;
+
             fn to_number(self) -> Option<u8> {
                 Some(self.index())
             }
@@ -48,19 +55,24 @@ macro_rules! by_row {
 }
 by_row!(TaperSize ThreadSize CentreDrillSize ColletSize ShankSize);
 
-pub(super) fn serialize<T: Numbered, S: Serializer>(
-    choice: &T,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    let number = choice
-        .to_number()
-        .ok_or_else(|| serde::ser::Error::custom("not in its list"))?;
-    serializer.serialize_u8(number)
-}
+macro_rules! as_byte {
+    ($($name:ident)*) => {$(
+        impl<const VERSION: u8> Read<VERSION> for $name {
+            fn read(from: &mut Reader<'_>) -> Self {
+                Self::from_number(from.byte()).unwrap_or_else(|| {
+                    from.fail();
+                    Self::FIRST
+                })
+            }
+        }
 
-pub(super) fn deserialize<'de, T: Numbered, D: Deserializer<'de>>(
-    deserializer: D,
-) -> Result<T, D::Error> {
-    let number = u8::deserialize(deserializer)?;
-    T::from_number(number).ok_or_else(|| D::Error::custom("not in its list"))
+        impl Write for $name {
+            fn write(&self, to: &mut Writer) -> Option<()> {
+                to.byte(self.to_number()?);
+                Some(())
+            }
+        }
+    )*};
 }
+as_byte!(BoreBottom BoreEnd CutOffMethod CentreOrder Datum Flats ShaftClass HoleClass SeatLoad SleeveDuty ToolKind WorkMaterial);
+as_byte!(TaperSize ThreadSize CentreDrillSize ColletSize ShankSize);

@@ -3,11 +3,11 @@
 
 use super::choice::Numbered;
 use super::tests::body;
-use crate::job::{BoreBottom, CentreOrder, CutOffMethod, Field, Job};
+use crate::job::{BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, Field, Flats, Job};
 use crate::quantity::{Entry, Number, Term, Unit};
 use crate::tables::{
-    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, TaperSize, ThreadSize,
-    ToolKind, WorkMaterial,
+    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, SleeveDuty, TaperSize,
+    ThreadSize, ToolKind, WorkMaterial,
 };
 
 /// The choices of one kind are these, by their codes, numbered from 0.
@@ -30,6 +30,10 @@ fn frozen<T: Numbered + serde::Serialize>(codes: &str) {
 #[test]
 fn choices_keep_their_numbers() {
     frozen::<BoreBottom>("drill-point, flat");
+    frozen::<BoreEnd>("free-end, head-end");
+    frozen::<Datum>("shoulder, free-end");
+    frozen::<Flats>("one, two");
+    frozen::<SleeveDuty>("adhesive, light-torque, medium-torque, full-torque");
     frozen::<CutOffMethod>("hand-disc, chop-wheel, saw, parting-tool");
     frozen::<CentreOrder>("after-facing, before-facing");
     frozen::<ShaftClass>(
@@ -104,10 +108,11 @@ fn collets_and_shanks_keep_their_numbers() {
 #[test]
 fn units_keep_their_numbers() {
     use Unit::{
-        Centimetre, FootPerMinute, Inch, InchPerRevolution, Metre, MetrePerMinute, Micrometre,
-        Millimetre, MillimetrePerRevolution, Minute, RevolutionPerMinute, Second, Thou,
+        Centimetre, FootPerMinute, Horsepower, Inch, InchPerRevolution, Kilonewton, Kilowatt,
+        Metre, MetrePerMinute, Micrometre, Millimetre, MillimetrePerRevolution, Minute, Newton,
+        NewtonMetre, PoundFoot, PoundForce, RevolutionPerMinute, RockwellC, Second, Thou, Watt,
     };
-    let lists: [(Field, &[Unit]); 5] = [
+    let lists: [(Field, &[Unit]); 9] = [
         (
             Field::WantedLength,
             &[Millimetre, Inch, Thou, Micrometre, Centimetre, Metre],
@@ -119,6 +124,10 @@ fn units_keep_their_numbers() {
         ),
         (Field::SetTime, &[Second, Minute]),
         (Field::TopSpeed, &[RevolutionPerMinute]),
+        (Field::DutyForce, &[Newton, Kilonewton, PoundForce]),
+        (Field::DutyTorque, &[NewtonMetre, PoundFoot]),
+        (Field::DutyPower, &[Kilowatt, Watt, Horsepower]),
+        (Field::CoreHardness, &[RockwellC]),
     ];
     let mut seen = 0;
     for (field, units) in lists {
@@ -146,5 +155,6 @@ fn units_keep_their_numbers() {
             seen += 1;
         }
     }
-    assert_eq!(seen, Unit::ALL.len());
+    // Degrees and ratios are the only units of what they measure.
+    assert_eq!(seen + 2, Unit::ALL.len());
 }

@@ -12,12 +12,7 @@
 //!
 //! Units are counted within what the field measures, so three bits are enough for them.
 
-use core::fmt;
-use core::marker::PhantomData;
-
-use serde::de::{Deserializer, Error, SeqAccess, Visitor};
-use serde::ser::{SerializeTuple, Serializer};
-
+use super::bytes::{Read, Reader, Write, Writer};
 use crate::quantity::{Dimension, Entered, Entry, Number, Term, Typed, Unit};
 
 const FRACTION: u8 = 10;
@@ -26,9 +21,6 @@ const EMPTY: u8 = 14;
 const SUM: u8 = 15;
 const SHAPE: u8 = 0b1111;
 const NEGATIVE: u8 = 0b1000_0000;
-
-/// Most parts of one number: the tag of a sum, and four of each term.
-const MOST_PARTS: usize = 1 + 4 * Entry::MOST_TERMS;
 
 /// The units of each dimension in the order of their numbers.
 const fn units(dimension: Dimension) -> &'static [Unit] {
@@ -54,77 +46,67 @@ const fn units(dimension: Dimension) -> &'static [Unit] {
     }
 }
 
+fn first_unit(dimension: Dimension) -> Unit {
+    let first = units(dimension).first();
+    first.copied().unwrap_or(Unit::Millimetre)
+}
+
 /// A field that always holds a number.
-pub(super) mod filled {
-    use super::{Deserializer, Entered, Error, Serializer, Typed, read, write};
-
-    pub(in super::super) fn serialize<Q: Typed, S: Serializer>(
-        entered: &Entered<Q>,
-        serializer: S,
-    ) -> Result<S::Ok, S::Error> {
-        write(Some(entered.entry()), serializer)
+impl<Q: Typed, const VERSION: u8> Read<VERSION> for Entered<Q> {
+    fn read(from: &mut Reader<'_>) -> Self {
+        let entered = read(Q::DIMENSION, from).and_then(Self::new);
+        entered.unwrap_or_else(|| {
+            from.fail();
+            Self::plain(0, 0, first_unit(Q::DIMENSION))
+        })
     }
+}
 
-    pub(in super::super) fn deserialize<'de, Q: Typed, D: Deserializer<'de>>(
-        deserializer: D,
-    ) -> Result<Entered<Q>, D::Error> {
-        read(deserializer)?.ok_or_else(|| D::Error::custom("a number is missing"))
+impl<Q: Typed> Write for Entered<Q> {
+    fn write(&self, to: &mut Writer) -> Option<()> {
+        write(Some(self.entry()), to)
     }
 }
 
 /// A field that may be empty.
-pub(super) mod optional {
-    use super::{Deserializer, Entered, Serializer, Typed, read, write};
-
-    #[expect(
-        clippy::ref_option,
-        reason = "the form that serde calls a field's function with"
-    )]
-    pub(in super::super) fn serialize<Q: Typed, S: Serializer>(
-        entered: &Option<Entered<Q>>,
-        serializer: S,
-    ) -> Result<S::Ok, S::Error> {
-        write(entered.as_ref().map(Entered::entry), serializer)
-    }
-
-    pub(in super::super) fn deserialize<'de, Q: Typed, D: Deserializer<'de>>(
-        deserializer: D,
-    ) -> Result<Option<Entered<Q>>, D::Error> {
-        read(deserializer)
+impl<Q: Typed, const VERSION: u8> Read<VERSION> for Option<Entered<Q>> {
+    fn read(from: &mut Reader<'_>) -> Self {
+        read(Q::DIMENSION, from).and_then(Entered::new)
     }
 }
 
-fn write<S: Serializer>(entry: Option<&Entry>, serializer: S) -> Result<S::Ok, S::Error> {
-    let mut tuple = serializer.serialize_tuple(MOST_PARTS)?;
+impl<Q: Typed> Write for Option<Entered<Q>> {
+    fn write(&self, to: &mut Writer) -> Option<()> {
+        write(self.as_ref().map(Entered::entry), to)
+    }
+}
+
+// One copy, as of reading.
+#[inline(never)]
+fn write(entry: Option<&Entry>, to: &mut Writer) -> Option<()> {
     match entry.map(Entry::terms) {
-        None => tuple.serialize_element(&EMPTY)?,
-        Some([term]) => write_term(term, &mut tuple)?,
+        None => to.byte(EMPTY),
+        Some([term]) => write_term(term, to)?,
         Some(terms) => {
-            let count = u8::try_from(terms.len())
-                .ok()
-                .filter(|count| usize::from(*count) <= Entry::MOST_TERMS)
-                .ok_or_else(|| serde::ser::Error::custom("too many terms"))?;
-            tuple.serialize_element(&(SUM | count << 4))?;
+            let count = u8::try_from(terms.len()).ok()?;
+            to.byte(SUM | count << 4);
             for term in terms {
-                write_term(term, &mut tuple)?;
+                write_term(term, to)?;
             }
         }
     }
-    tuple.end()
+    Some(())
 }
 
-fn write_term<T: SerializeTuple>(term: &Term, tuple: &mut T) -> Result<(), T::Error> {
-    let unit = units(term.unit.dimension())
-        .iter()
-        .position(|unit| *unit == term.unit)
-        .and_then(|place| u8::try_from(place).ok())
-        .ok_or_else(|| serde::ser::Error::custom("a unit without a number"))?;
+fn write_term(term: &Term, to: &mut Writer) -> Option<()> {
+    let mut units = units(term.unit.dimension()).iter();
+    let unit = u8::try_from(units.position(|unit| *unit == term.unit)?).ok()?;
     let sign = if term.negative { NEGATIVE } else { 0 };
     let unit_and_sign = unit << 4 | sign;
     match term.number {
         Number::Decimal { digits, decimals } => {
-            tuple.serialize_element(&(decimals | unit_and_sign))?;
-            tuple.serialize_element(&digits)
+            to.byte(decimals | unit_and_sign);
+            to.whole(digits);
         }
         Number::Fraction {
             whole,
@@ -132,105 +114,78 @@ fn write_term<T: SerializeTuple>(term: &Term, tuple: &mut T) -> Result<(), T::Er
             denominator,
         } => {
             if whole == 0 {
-                tuple.serialize_element(&(FRACTION | unit_and_sign))?;
+                to.byte(FRACTION | unit_and_sign);
             } else {
-                tuple.serialize_element(&(MIXED | unit_and_sign))?;
-                tuple.serialize_element(&whole)?;
+                to.byte(MIXED | unit_and_sign);
+                to.whole(whole.into());
             }
-            tuple.serialize_element(&numerator)?;
-            tuple.serialize_element(&denominator)
+            to.whole(numerator.into());
+            to.whole(denominator.into());
         }
     }
+    Some(())
 }
 
-fn read<'de, Q: Typed, D: Deserializer<'de>>(
-    deserializer: D,
-) -> Result<Option<Entered<Q>>, D::Error> {
-    let entry = deserializer.deserialize_tuple(
-        MOST_PARTS,
-        EntryVisitor {
-            dimension: Q::DIMENSION,
-            lifetime: PhantomData,
-        },
-    )?;
-    let Some(entry) = entry else {
-        return Ok(None);
-    };
-    match Entered::new(entry) {
-        Some(entered) => Ok(Some(entered)),
-        None => Err(D::Error::custom("it measures something else")),
+/// The next number; `None` for an empty field, and when reading failed.
+// It stands in each of some sixty fields: one copy of it is enough.
+#[inline(never)]
+fn read(dimension: Dimension, from: &mut Reader<'_>) -> Option<Entry> {
+    let tag = from.byte();
+    if tag == EMPTY {
+        return None;
     }
-}
-
-/// Takes as many parts as the tag says, and no more.
-struct EntryVisitor<'de> {
-    dimension: Dimension,
-    lifetime: PhantomData<&'de ()>,
-}
-
-impl<'de> Visitor<'de> for EntryVisitor<'de> {
-    type Value = Option<Entry>;
-
-    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("a number as typed")
+    let entry = read_terms(tag, dimension, from).and_then(Entry::from_terms);
+    if entry.is_none() {
+        from.fail();
     }
+    entry
+}
 
-    fn visit_seq<A: SeqAccess<'de>>(self, mut parts: A) -> Result<Self::Value, A::Error> {
-        let tag: u8 = part(&mut parts)?;
-        let terms = match (tag & SHAPE, tag >> 4) {
-            (EMPTY, 0) => return Ok(None),
-            (SUM, count @ 2..) if usize::from(count) <= Entry::MOST_TERMS => {
-                let mut terms = Vec::with_capacity(usize::from(count));
-                for _ in 0..count {
-                    let tag = part(&mut parts)?;
-                    terms.push(read_term(tag, self.dimension, &mut parts)?);
-                }
-                terms
+fn read_terms(tag: u8, dimension: Dimension, from: &mut Reader<'_>) -> Option<Vec<Term>> {
+    match (tag & SHAPE, tag >> 4) {
+        (SUM, count @ 2..) if usize::from(count) <= Entry::MOST_TERMS => {
+            let mut terms = Vec::with_capacity(usize::from(count));
+            for _ in 0..count {
+                let tag = from.byte();
+                terms.push(read_term(tag, dimension, from)?);
             }
-            _ => vec![read_term(tag, self.dimension, &mut parts)?],
-        };
-        let entry = Entry::from_terms(terms);
-        Ok(Some(entry.ok_or_else(|| {
-            A::Error::custom("a number outside its limits")
-        })?))
+            Some(terms)
+        }
+        _ => Some(vec![read_term(tag, dimension, from)?]),
     }
 }
 
-fn part<'de, T: serde::Deserialize<'de>, A: SeqAccess<'de>>(parts: &mut A) -> Result<T, A::Error> {
-    let part = parts.next_element()?;
-    part.ok_or_else(|| A::Error::custom("a number that ends too soon"))
-}
-
-fn read_term<'de, A: SeqAccess<'de>>(
-    tag: u8,
-    dimension: Dimension,
-    parts: &mut A,
-) -> Result<Term, A::Error> {
-    let unit = units(dimension)
-        .get(usize::from((tag & !NEGATIVE) >> 4))
-        .copied()
-        .ok_or_else(|| A::Error::custom("no such unit"))?;
+fn read_term(tag: u8, dimension: Dimension, from: &mut Reader<'_>) -> Option<Term> {
+    let unit = units(dimension).get(usize::from((tag & !NEGATIVE) >> 4))?;
     let number = match tag & SHAPE {
         decimals @ 0..=Number::MOST_DECIMALS => Number::Decimal {
-            digits: part(parts)?,
+            digits: from.whole(),
             decimals,
         },
-        shape @ (FRACTION | MIXED) => {
-            let whole = if shape == MIXED { part(parts)? } else { 0 };
-            if shape == MIXED && whole == 0 {
-                return Err(A::Error::custom("a mixed number without a whole one"));
-            }
-            Number::Fraction {
-                whole,
-                numerator: part(parts)?,
-                denominator: part(parts)?,
-            }
-        }
-        _ => return Err(A::Error::custom("no such number")),
+        FRACTION => fraction(0, from),
+        MIXED => match small(from) {
+            // Without a whole number it is a fraction, which has its own shape.
+            0 => return None,
+            whole => fraction(whole, from),
+        },
+        _ => return None,
     };
-    Ok(Term {
+    Some(Term {
         negative: tag & NEGATIVE != 0,
         number,
-        unit,
+        unit: *unit,
     })
+}
+
+fn fraction(whole: u16, from: &mut Reader<'_>) -> Number {
+    Number::Fraction {
+        whole,
+        numerator: small(from),
+        denominator: small(from),
+    }
+}
+
+fn small(from: &mut Reader<'_>) -> u16 {
+    let small = u16::try_from(from.whole()).ok();
+    from.must(small)
 }

@@ -10,6 +10,7 @@ use super::figures::five_figures;
 use super::findings::{Findings, finding_summary};
 use super::header::{header, stage_bar};
 use super::hooks::address::{address, use_address, use_links_opened};
+use super::hooks::focus::use_spot;
 use super::hooks::look::use_look;
 use super::hooks::storage::{
     put_aside, stored_address, stored_job, stored_view, use_job_kept, use_view_kept,
@@ -19,8 +20,8 @@ use super::menu::{menu_panel, reset_panel};
 use super::sheet::DrawingSheet;
 use super::stages::{plan_stage, received_stage, wanted_stage};
 use super::state::{Cover, Notice, Stage, State};
-use super::store::Store;
-use super::words::{Text, Words};
+use super::store::{Store, words};
+use super::words::Text;
 use super::working::working_panel;
 
 /// Shows the page in the place that `index.html` has for it.
@@ -60,6 +61,7 @@ fn App() -> Html {
     use_address(&store);
     use_links_opened(&store);
     use_look(&store);
+    use_spot(store.panels.spot);
     use_updates(&store);
     let stage = match store.stage {
         Stage::Received => received_stage(&store),
@@ -75,6 +77,9 @@ fn App() -> Html {
             <div class="columns">
                 if on_plan {
                     { five_figures(&store) }
+                    if !is_clear(&store) {
+                        { finding_summary(&store) }
+                    }
                 }
                 <div class="column-sheet">
                     <p class="stage-lead">{ lead(&store) }</p>
@@ -92,9 +97,15 @@ fn App() -> Html {
     }
 }
 
+/// Whether nothing was found that has to be read.
+fn is_clear(store: &Store) -> bool {
+    let mut findings = store.plan.findings.iter();
+    findings.all(|found| found.level == Level::Clear)
+}
+
 /// What the stage is about; on Plan the plan itself in plain words, unless something stops it.
 fn lead(store: &Store) -> String {
-    let words = Words::new(store.units);
+    let words = words(store);
     let stopped = store
         .plan
         .findings

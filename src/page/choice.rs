@@ -3,20 +3,22 @@
 use std::rc::Rc;
 
 use skimwright::job::{
-    Bore, BoreBottom, BoreField, CentreOrder, CutOffMethod, Field, Section, SectionField, Tolerance,
+    BoreBottom, BoreEnd, BoreField, CentreOrder, Cut, CutOffMethod, Datum, FeatureField, Field,
+    Flats, Hole, Job, SectionField, Tolerance, Turned,
 };
 use skimwright::tables::{
-    CentreDrillSize, CentreDrillStandard, ShaftClass, TaperSeries, TaperSize, ThreadSeries,
-    ThreadSize, ToolKind, WorkMaterial,
+    CentreDrillSize, CentreDrillStandard, FitKind, ShaftClass, TaperSeries, TaperSize,
+    ThreadSeries, ThreadSize, ToolKind, WorkMaterial,
 };
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
-use super::edit::{BoreKind, Edit, SectionKind};
+use super::edit::{Edit, Kind};
 use super::hooks::focus::use_focus;
+use super::receiver::receiver_choice;
 use super::state::Action;
 use super::store::{Store, use_store, words};
-use super::words::{Text, Words};
+use super::words::{OfReceiver, Text, Words};
 
 /// One choice of a list.
 #[derive(Clone, Debug, PartialEq)]
@@ -33,13 +35,13 @@ pub(crate) struct Choices {
 }
 
 impl Choices {
-    fn plain(items: impl IntoIterator<Item = Item>) -> Self {
+    pub(super) fn plain(items: impl IntoIterator<Item = Item>) -> Self {
         Self {
             groups: Rc::new(vec![(None, items.into_iter().collect())]),
         }
     }
 
-    fn grouped(groups: impl IntoIterator<Item = (&'static str, Vec<Item>)>) -> Self {
+    pub(super) fn grouped(groups: impl IntoIterator<Item = (&'static str, Vec<Item>)>) -> Self {
         let groups = groups.into_iter().map(|(name, items)| (Some(name), items));
         Self {
             groups: Rc::new(groups.collect()),
@@ -53,7 +55,7 @@ impl Choices {
     }
 }
 
-fn item(label: impl Into<AttrValue>, edit: Edit, chosen: bool) -> Item {
+pub(super) fn item(label: impl Into<AttrValue>, edit: Edit, chosen: bool) -> Item {
     Item {
         label: label.into(),
         edit,
@@ -74,16 +76,11 @@ pub(crate) fn choice_of(store: &Store, field: Field) -> Option<Choices> {
                 chosen,
             )
         })),
-        Field::Section(index, field) => section_choice(
-            words,
-            job.part.sections.get(usize::from(index))?,
-            index,
-            field,
-        )?,
-        Field::Bore(index, field) => {
-            bore_choice(words, job.part.bores.get(usize::from(index))?, index, field)?
-        }
+        Field::Section(index, field) => section_choice(words, job, index, field)?,
+        Field::Feature(index, field) => feature_choice(words, job, index, field)?,
+        Field::Bore(index, field) => bore_choice(words, job, index, field)?,
         Field::Tolerance => tolerance_choice(words, &job.wanted.tolerance),
+        Field::Receiver(field) => receiver_choice(words, &job.wanted.receiver, field)?,
         Field::Tool => Choices::plain(ToolKind::ALL.map(|tool| {
             item(
                 say(Text::Tool(tool)),
@@ -111,73 +108,116 @@ pub(crate) fn choice_of(store: &Store, field: Field) -> Option<Choices> {
     })
 }
 
-fn section_choice(
-    words: Words,
-    section: &Section,
-    index: u8,
-    field: SectionField,
-) -> Option<Choices> {
-    match (field, section) {
-        (SectionField::Kind, _) => Some(Choices::plain(SectionKind::ALL.map(|kind| {
-            let chosen = SectionKind::of(section) == kind;
-            let label = words.say(Text::SectionKind(kind));
-            item(label, Edit::SectionKind(index, kind), chosen)
-        }))),
-        (SectionField::Taper, Section::StandardTaper { taper, .. }) => {
-            let series_group = |series: TaperSeries| {
-                let name = words.say(Text::TaperSeries(series));
-                let of_series = TaperSize::all()
-                    .filter_map(|size| Some((size, size.get()?)))
-                    .filter(|(_, row)| row.series == series)
-                    .map(|(size, row)| {
-                        let label = format!("{name} {}", row.size);
-                        item(label, Edit::Taper(index, size), size == *taper)
-                    });
-                (name, of_series.collect())
-            };
-            Some(Choices::grouped(TaperSeries::ALL.map(series_group)))
-        }
-        _ => None,
-    }
+/// Every kind of a list.
+fn kinds(words: Words, index: u8, chosen: Kind) -> Choices {
+    Choices::plain(chosen.list().kinds().into_iter().map(|kind| {
+        let label = words.say(Text::Kind(kind));
+        item(label, Edit::Kind(index, kind), kind == chosen)
+    }))
 }
 
-fn bore_choice(words: Words, bore: &Bore, index: u8, field: BoreField) -> Option<Choices> {
-    Some(match (field, bore) {
-        (BoreField::Kind, _) => Choices::plain(BoreKind::ALL.map(|kind| {
-            let chosen = BoreKind::of(bore) == kind;
-            item(
-                words.say(Text::BoreKind(kind)),
-                Edit::BoreKind(index, kind),
-                chosen,
-            )
+/// Every thread, by series.
+fn threads(words: Words, chosen: ThreadSize, edit: impl Fn(ThreadSize) -> Edit) -> Choices {
+    let series = [
+        ThreadSeries::MetricCoarse,
+        ThreadSeries::MetricFine,
+        ThreadSeries::Unc,
+        ThreadSeries::Unf,
+        ThreadSeries::Bsw,
+    ];
+    Choices::grouped(series.map(|series| {
+        let sizes =
+            ThreadSize::of(series).map(|size| item(size.code(), edit(size), size == chosen));
+        (words.say(Text::ThreadSeries(series)), sizes.collect())
+    }))
+}
+
+fn section_choice(words: Words, job: &Job, index: u8, field: SectionField) -> Option<Choices> {
+    let section = job.part.sections.get(usize::from(index))?;
+    Some(match (field, &section.turned) {
+        (SectionField::Kind, turned) => kinds(words, index, Kind::Section(turned.kind())),
+        (SectionField::Taper, Turned::StandardTaper { taper, .. }) => tapers(words, index, *taper),
+        (SectionField::Thread, Turned::Thread { thread, .. }) => {
+            threads(words, *thread, |size| Edit::OuterThread(index, size))
+        }
+        (SectionField::From, _) => {
+            let chosen = section.place.as_ref().map(|place| place.from);
+            let behind = match index {
+                0 => Text::AtShoulder,
+                _ => Text::BehindOneBefore,
+            };
+            let places = [None].into_iter().chain(Datum::ALL.map(Some));
+            Choices::plain(places.map(|from| {
+                let text = from.map_or(behind, Text::From);
+                item(
+                    words.say(text),
+                    Edit::SectionFrom(index, from),
+                    from == chosen,
+                )
+            }))
+        }
+        _ => return None,
+    })
+}
+
+fn tapers(words: Words, index: u8, chosen: TaperSize) -> Choices {
+    Choices::grouped(TaperSeries::ALL.map(|series| {
+        let name = words.say(Text::TaperSeries(series));
+        let of_series = TaperSize::all()
+            .filter_map(|size| Some((size, size.get()?)))
+            .filter(|(_, row)| row.series == series)
+            .map(|(size, row)| {
+                let label = format!("{name} {}", row.size);
+                item(label, Edit::Taper(index, size), size == chosen)
+            });
+        (name, of_series.collect())
+    }))
+}
+
+fn feature_choice(words: Words, job: &Job, index: u8, field: FeatureField) -> Option<Choices> {
+    let feature = job.part.features.get(usize::from(index))?;
+    Some(match (field, &feature.cut) {
+        (FeatureField::Kind, cut) => kinds(words, index, Kind::Feature(cut.kind())),
+        (FeatureField::Flats, Cut::Flat { flats, .. }) => {
+            Choices::plain(Flats::ALL.map(|choice| {
+                let label = words.say(Text::Flats(choice));
+                item(label, Edit::Flats(index, choice), choice == *flats)
+            }))
+        }
+        (FeatureField::From, _) => {
+            let chosen = feature.place.as_ref()?.from;
+            Choices::plain(Datum::ALL.map(|from| {
+                let label = words.say(Text::From(from));
+                item(label, Edit::FeatureFrom(index, from), from == chosen)
+            }))
+        }
+        _ => return None,
+    })
+}
+
+fn bore_choice(words: Words, job: &Job, index: u8, field: BoreField) -> Option<Choices> {
+    let bore = job.part.bores.get(usize::from(index))?;
+    Some(match (field, &bore.hole) {
+        (BoreField::Kind, hole) => kinds(words, index, Kind::Bore(hole.kind())),
+        // What goes right through was made from both.
+        (BoreField::End, Hole::Through { .. }) => return None,
+        (BoreField::End, _) => Choices::plain(BoreEnd::ALL.map(|end| {
+            let label = words.say(Text::End(end));
+            item(label, Edit::End(index, end), end == bore.end)
         })),
-        (BoreField::Bottom, Bore::Drilled { bottom, .. }) => {
+        (BoreField::Bottom, Hole::Drilled { bottom, .. } | Hole::Stepped { bottom, .. }) => {
             Choices::plain(BoreBottom::ALL.map(|choice| {
                 let edit = Edit::Bottom(index, choice);
                 item(words.say(Text::Bottom(choice)), edit, choice == *bottom)
             }))
         }
-        (BoreField::Thread, Bore::Tapped { thread, .. }) => {
-            let series = [
-                ThreadSeries::MetricCoarse,
-                ThreadSeries::MetricFine,
-                ThreadSeries::Unc,
-                ThreadSeries::Unf,
-                ThreadSeries::Bsw,
-            ];
-            Choices::grouped(series.map(|series| {
-                let sizes = ThreadSize::of(series)
-                    .map(|size| item(size.code(), Edit::Thread(index, size), size == *thread));
-                (words.say(Text::ThreadSeries(series)), sizes.collect())
-            }))
+        (BoreField::Thread, Hole::Tapped { thread, .. }) => {
+            threads(words, *thread, |size| Edit::Thread(index, size))
         }
-        (BoreField::CentreDrill, Bore::CentreHole { centre_drill }) => {
+        (BoreField::CentreDrill, Hole::CentreHole { centre_drill }) => {
             let sizes = CentreDrillSize::of(CentreDrillStandard::Iso).map(|size| {
-                item(
-                    size.code(),
-                    Edit::CentreDrill(index, size),
-                    size == *centre_drill,
-                )
+                let edit = Edit::CentreDrill(index, size);
+                item(size.code(), edit, size == *centre_drill)
             });
             Choices::plain(sizes)
         }
@@ -186,17 +226,22 @@ fn bore_choice(words: Words, bore: &Bore, index: u8, field: BoreField) -> Option
 }
 
 fn tolerance_choice(words: Words, tolerance: &Tolerance) -> Choices {
-    let classes = ShaftClass::ALL.map(|class| {
-        let chosen = *tolerance == Tolerance::Class(class);
-        let label = words.say(Text::ToleranceClass(class));
-        item(label, Edit::ToleranceClass(class), chosen)
+    let class = |class: &ShaftClass| {
+        let chosen = *tolerance == Tolerance::Class(*class);
+        let label = words.say(Text::ToleranceClass(*class));
+        item(label, Edit::ToleranceClass(*class), chosen)
+    };
+    let groups = FitKind::ALL.map(|kind| {
+        let name = words.say(Text::Receiver(OfReceiver::Fit(kind)));
+        (name, kind.classes().iter().map(class).collect())
     });
     let own = item(
         words.say(Text::ToleranceLimits),
         Edit::ToleranceLimits,
         matches!(tolerance, Tolerance::Limits { .. }),
     );
-    Choices::plain(classes.into_iter().chain([own]))
+    let own = (words.say(Text::Receiver(OfReceiver::OwnLimits)), vec![own]);
+    Choices::grouped(groups.into_iter().chain([own]))
 }
 
 #[derive(PartialEq, Properties)]

@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use skimwright::job::Field;
-use skimwright::sheet::{DimensionMark, Drawing, Geometry, Role};
+use skimwright::sheet::{DimensionMark, Drawing, Geometry, Mark, Role, short};
 use yew::prelude::*;
 
 /// What the drawing is given.
@@ -43,16 +43,32 @@ pub(crate) fn PartDrawing(props: &PartDrawingProps) -> Html {
     });
     html! {
         <svg class="part-drawing" role="group" aria-label={props.label.clone()}
-            width={drawing.width.to_string()} height={drawing.height.to_string()}
-            font-size={drawing.text_height.to_string()}
-            viewBox={format!("0 0 {} {}", drawing.width, drawing.height)}>
+            width={short(drawing.width)} height={short(drawing.height)}
+            font-size={short(drawing.text_height)}
+            viewBox={format!("0 0 {} {}", short(drawing.width), short(drawing.height))}>
             <g aria-hidden="true">
                 { for drawing.shapes.iter().map(|shape| html! {
                     <path class={class(shape.role)} d={shape.geometry.path()} />
                 }) }
+                { for drawing.marks.iter().map(|mark| numbered(mark, drawing.text_height)) }
             </g>
             { for dimensions }
         </svg>
+    }
+}
+
+/// A marked place: a line across it and its number; what it is stands in words below the drawing.
+fn numbered(mark: &Mark, text_height: f64) -> Html {
+    let radius = text_height * Mark::RADIUS;
+    let line = Geometry::Segments(vec![mark.line]).path();
+    // The foot of a figure stands about a third of its height below the middle.
+    let foot = mark.at.y + text_height * 0.35;
+    html! {
+        <g class="mark">
+            <path class="mark-line" d={line} />
+            <circle cx={short(mark.at.x)} cy={short(mark.at.y)} r={short(radius)} />
+            <text x={short(mark.at.x)} y={short(foot)}>{ mark.number }</text>
+        </g>
     }
 }
 
@@ -83,11 +99,11 @@ fn dimension(
         <g {id} class={classes!("dimension", picked.then_some("is-picked"))}
             role="button" tabindex="0" aria-label={name}
             aria-current={picked.then_some("true")} {onclick} {onkeydown}>
-            <rect class="dimension-target" x={mark.hit.x.to_string()} y={mark.hit.y.to_string()}
-                width={mark.hit.width.to_string()} height={mark.hit.height.to_string()} />
+            <rect class="dimension-target" x={short(mark.hit.x)} y={short(mark.hit.y)}
+                width={short(mark.hit.width)} height={short(mark.hit.height)} />
             <path class="dimension-line" d={lines} />
             <path class="dimension-arrow" d={arrows} />
-            <text class="dimension-text" x={mark.text_at.x.to_string()} y={mark.text_at.y.to_string()}>
+            <text class="dimension-text" x={short(mark.text_at.x)} y={short(mark.text_at.y)}>
                 { &mark.text }
             </text>
         </g>
@@ -108,10 +124,11 @@ const fn class(role: Role) -> &'static str {
     match role {
         Role::RemovedArea => "area-removed",
         Role::KerfArea => "area-kerf",
+        Role::OpenArea => "area-open",
         Role::RemovedHatch => "hatch-removed",
         Role::SectionHatch => "hatch-section",
         Role::ThinOutline => "line-thin",
-        Role::ThreadThin => "line-thread",
+        Role::ThreadThin | Role::FlatMark | Role::BreakLine => "line-thread",
         Role::ThickOutline => "line-thick",
         Role::CutLine => "line-cut",
         Role::Axis => "line-axis",

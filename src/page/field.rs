@@ -1,16 +1,21 @@
 //! One field: its label, what was typed, what was understood, what is wrong, and keys of our own.
 
+use gloo_timers::callback::Timeout;
 use skimwright::job::Field;
 use skimwright::plan::usual_value;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use super::choice::{Choice, choice_of};
-use super::hooks::focus::use_focus;
-use super::keys::KeyRow;
+use super::hooks::focus::{has_focus, use_focus};
+use super::keys::{KeyRow, keys_for};
 use super::state::{Action, Wrong};
 use super::store::{Store, use_store, words};
 use super::words::Words;
+
+/// Milliseconds for which our own keys stay after a field is left: were they gone at once, what is below would move
+/// away from under the finger that leaves the field by tapping it.
+const KEYS_STAY: u32 = 300;
 
 /// Where a field stands: one field can be on the page twice.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -34,9 +39,13 @@ pub(crate) fn field_control(store: &Store, field: Field, place: Place) -> Html {
     if let Some(choice) = choice_of(store, field) {
         // A class of tolerance says nothing to who has no table at hand.
         let limits = store.plan.limits.filter(|_| field == Field::Tolerance);
-        let hint = limits.map(|limits| {
-            AttrValue::from(words.range(&words.size(limits.lower), &words.size(limits.upper)))
-        });
+        let hint = limits
+            .map(|limits| {
+                words
+                    .range(&words.size(limits.lower), &words.size(limits.upper))
+                    .into()
+            })
+            .or_else(|| words.hint(field).map(AttrValue::Static));
         return html! { <Choice {key} {id} {label} {hint} {choice} {focus} /> };
     }
     if !store.job.has(field) {
@@ -77,9 +86,9 @@ fn NumberField(props: &NumberFieldProps) -> Html {
     let usual = usual_value(&store.job, field)
         .filter(|_| reading.text.is_empty())
         .map(|value| words.usual(&words.value(value)));
-    let unit = field
-        .bounds()
-        .map(|bounds| words.units().typed_unit(bounds.dimension).sign());
+    let dimension = field.bounds().map(|bounds| bounds.dimension);
+    let unit = dimension.map(|dimension| words.units().typed_unit(dimension).sign());
+    let keys = keys_for(dimension);
     let id = props.id.clone();
     let note_id = format!("{id}-note");
     let on_type = {
@@ -96,10 +105,11 @@ fn NumberField(props: &NumberFieldProps) -> Html {
         })
     };
     let onblur = {
-        let (typing, dispatcher) = (typing.clone(), store.dispatcher());
+        let (typing, input, dispatcher) = (typing.clone(), input.clone(), store.dispatcher());
         Callback::from(move |_: FocusEvent| {
-            typing.set(false);
             dispatcher.dispatch(Action::Leave(field));
+            let (typing, input) = (typing.clone(), input.clone());
+            Timeout::new(KEYS_STAY, move || typing.set(has_focus(&input))).forget();
         })
     };
     // The phone's own "done" tidies the text, as leaving the field does.
@@ -133,8 +143,8 @@ fn NumberField(props: &NumberFieldProps) -> Html {
                 />
                 <span class="field-unit" aria-hidden="true">{ unit }</span>
             </div>
-            if *typing {
-                <KeyRow {words} {input} on_type={on_type.clone()} />
+            if *typing && !keys.is_empty() {
+                <KeyRow {words} {keys} {input} on_type={on_type.clone()} />
             }
             <p class="field-note" id={note_id} aria-live="polite">
                 if let Some(wrong) = wrong {

@@ -5,9 +5,10 @@ use skimwright::job::Field;
 use skimwright::plan::Plan;
 use skimwright::quantity::show;
 use skimwright::rework::{Centre, CentreOn, CutKind};
-use skimwright::working::Range;
+use skimwright::working::{Range, Value};
 use yew::prelude::*;
 
+use super::markup::{all, any_button, bar, element, text};
 use super::state::{Action, Cover, Shown};
 use super::store::{Store, on, words};
 use super::words::{Text, Words, split_unit};
@@ -183,7 +184,6 @@ pub(crate) fn more_figures(store: &Store) -> Html {
         Shown::ShankFinished,
         Shown::Grip,
         Shown::OffcutLength,
-        Shown::OffcutMass,
         Shown::StockOff,
         Shown::RoughEach,
         Shown::SpindleSpeed,
@@ -192,26 +192,43 @@ pub(crate) fn more_figures(store: &Store) -> Html {
         Shown::LargestDiameter,
     ];
     shown.extend(plan.walls.iter().map(|wall| Shown::Wall(wall.bore)));
-    let row = |shown: Shown| {
-        let figure = figure_of(plan, shown)?;
-        let onclick = on(store, move || Action::Show(Some(Cover::Working(shown))));
-        Some(html! {
-            <li>
-                <button type="button" class="more" {onclick}>
-                    <span class="more-name">{ words.figure_name(shown) }</span>
-                    <span class="more-value">{ words.value(figure.value) }</span>
-                </button>
-            </li>
-        })
-    };
     html! {
         <section class="group">
             <h2>{ words.say(Text::MoreLabel) }</h2>
-            <ul class="more-list">{ for shown.into_iter().filter_map(row) }</ul>
+            { figure_list(store, &shown) }
             { limits(words, plan) }
             { metal(words, plan) }
         </section>
     }
+}
+
+/// Figures one below the other, each with its range where it is an estimate; those that are not known are left out.
+pub(crate) fn figure_list(store: &Store, shown: &[Shown]) -> Html {
+    let rows: Vec<Html> = shown
+        .iter()
+        .filter_map(|shown| figure_row(store, *shown))
+        .collect();
+    if rows.is_empty() {
+        return Html::default();
+    }
+    element("ul", "more-list", all(rows))
+}
+
+fn figure_row(store: &Store, shown: Shown) -> Option<Html> {
+    let words = words(store);
+    let figure = figure_of(&store.plan, shown)?;
+    let onclick = on(store, move || Action::Show(Some(Cover::Working(shown))));
+    let mut parts = vec![
+        element("span", "more-name", text(words.figure_name(shown))),
+        element("span", "more-value", text(words.figure(figure.value))),
+    ];
+    if let Value::Share(share) = figure.value {
+        parts.push(bar(share));
+    }
+    let range = figure.range.and_then(|range| words.figure_range(range));
+    parts.extend(range.map(|range| element("span", "more-range", text(range))));
+    let button = any_button("more", all(parts), None, onclick);
+    Some(element("li", "", button))
 }
 
 fn limits(words: Words, plan: &Plan) -> Html {

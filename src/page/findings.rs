@@ -14,9 +14,9 @@ const TITLE: &str = "findings-title";
 #[component]
 pub(crate) fn Findings() -> Html {
     let store = use_store();
-    let called = store.as_ref().is_some_and(|store| store.to_findings);
+    let called = store.as_ref().map_or(0, |store| store.to_findings);
     use_effect_with(called, |called| {
-        if *called {
+        if *called > 0 {
             focus_first(&[TITLE.to_owned()]);
         }
     });
@@ -78,7 +78,7 @@ fn level_shape(level: Level) -> Html {
     html! { <svg class="level-shape" viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">{ inside }</svg> }
 }
 
-/// On the stages before the plan: what the findings come to, and the way to them.
+/// Where the findings themselves are not in sight: what they come to, and the way to them.
 pub(crate) fn finding_summary(store: &Store) -> Html {
     let words = words(store);
     let count = |level: Level| {

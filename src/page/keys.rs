@@ -1,13 +1,36 @@
 //! The row of keys for what a phone's number pad lacks.
 
+use skimwright::quantity::Dimension;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use super::words::{Text, Words};
 
+/// What stands on a key, what it types, and its name.
+pub(crate) type Key = (&'static str, &'static str, Text);
+
+const SLASH: Key = ("/", "/", Text::KeySlash);
+const MINUS: Key = ("−", "-", Text::KeyMinus);
+const PLUS: Key = ("+", "+", Text::KeyPlus);
+const INCH: Key = ("\"", "\"", Text::KeyInch);
+const MILLIMETRE: Key = ("mm", "mm", Text::KeyMillimetre);
+const SPACE: Key = ("␣", " ", Text::KeySpace);
+
+/// The keys that make sense for what a field measures: lengths are summed and mixed of inches and millimetres, tapers
+/// and angles can be fractions and lean either way, the rest are plain numbers.
+pub(crate) const fn keys_for(dimension: Option<Dimension>) -> &'static [Key] {
+    match dimension {
+        Some(Dimension::Length) => &[SLASH, MINUS, PLUS, INCH, MILLIMETRE, SPACE],
+        Some(Dimension::Taper | Dimension::Angle) => &[SLASH, MINUS, SPACE],
+        _ => &[],
+    }
+}
+
 #[derive(PartialEq, Properties)]
 pub(crate) struct KeyRowProps {
     pub(crate) words: Words,
+    /// What there is a key for.
+    pub(crate) keys: &'static [Key],
     /// The field that the keys type into.
     pub(crate) input: NodeRef,
     /// Gets the whole new text.
@@ -17,15 +40,7 @@ pub(crate) struct KeyRowProps {
 /// Each key types its sign where the cursor stands; the field keeps the focus, so the phone's own pad stays up.
 #[component]
 pub(crate) fn KeyRow(props: &KeyRowProps) -> Html {
-    let keys = [
-        ("/", "/", Text::KeySlash),
-        ("−", "-", Text::KeyMinus),
-        ("+", "+", Text::KeyPlus),
-        ("\"", "\"", Text::KeyInch),
-        ("mm", "mm", Text::KeyMillimetre),
-        ("␣", " ", Text::KeySpace),
-    ];
-    let key = |(face, sign, name): (&'static str, &'static str, Text)| {
+    let key = |&(face, sign, name): &Key| {
         let (input, on_type) = (props.input.clone(), props.on_type.clone());
         let onclick = Callback::from(move |_: MouseEvent| {
             if let Some(text) = input
@@ -49,7 +64,7 @@ pub(crate) fn KeyRow(props: &KeyRowProps) -> Html {
     };
     html! {
         <div class="keys" role="group" aria-label={props.words.say(Text::KeysLabel)}>
-            { for keys.into_iter().map(key) }
+            { for props.keys.iter().map(key) }
         </div>
     }
 }

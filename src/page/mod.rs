@@ -2,20 +2,34 @@
 //!
 //! State, edits and words are plain Rust, tested on the host; the components exist in the browser only.
 
+mod chart;
 mod edit;
+mod options;
+mod panels;
+mod short_map;
 mod state;
 mod view;
 mod words;
 
 #[cfg(test)]
+mod edit_tests;
+#[cfg(test)]
+mod fresh_tests;
+#[cfg(test)]
 mod state_tests;
+#[cfg(test)]
+mod wanted_tests;
 
 #[cfg(target_arch = "wasm32")]
 mod app;
 #[cfg(target_arch = "wasm32")]
 mod banner;
 #[cfg(target_arch = "wasm32")]
+mod becomes;
+#[cfg(target_arch = "wasm32")]
 mod choice;
+#[cfg(target_arch = "wasm32")]
+mod curve;
 #[cfg(target_arch = "wasm32")]
 mod drawing;
 #[cfg(target_arch = "wasm32")]
@@ -31,17 +45,27 @@ mod hooks;
 #[cfg(target_arch = "wasm32")]
 mod keys;
 #[cfg(target_arch = "wasm32")]
+mod markup;
+#[cfg(target_arch = "wasm32")]
 mod menu;
 #[cfg(target_arch = "wasm32")]
 mod modal;
 #[cfg(target_arch = "wasm32")]
+mod panel;
+#[cfg(target_arch = "wasm32")]
 mod passes;
+#[cfg(target_arch = "wasm32")]
+mod receiver;
+#[cfg(target_arch = "wasm32")]
+mod recognise;
 #[cfg(target_arch = "wasm32")]
 mod sheet;
 #[cfg(target_arch = "wasm32")]
 mod stages;
 #[cfg(target_arch = "wasm32")]
 mod store;
+#[cfg(target_arch = "wasm32")]
+mod strength;
 #[cfg(target_arch = "wasm32")]
 mod working;
 

@@ -1,6 +1,7 @@
 //! The passes as a table.
 
 use skimwright::cutting::{Pass, PassKind};
+use skimwright::plan::{Code, Finding, Level};
 use skimwright::quantity::{Dimension, show};
 use yew::prelude::*;
 
@@ -30,7 +31,7 @@ pub(crate) fn pass_table(store: &Store) -> Html {
         <section class="group" aria-labelledby="passes-title">
             <h2 id="passes-title">{ words.say(Text::PassesLabel) }</h2>
             if passes.is_empty() {
-                <p>{ words.say(Text::NoPasses) }</p>
+                <p>{ words.say(why_none(store)) }</p>
             } else {
                 // Its rows are two lines high where there is no room for one: the roles say that it is a table still.
                 <div class="table-frame">
@@ -46,6 +47,17 @@ pub(crate) fn pass_table(store: &Store) -> Html {
                 <p class="field-hint">{ words.say(Text::PassesNote) }</p>
             }
         </section>
+    }
+}
+
+/// Why there are no passes. Without the stock, with a stop, or with a tool that cannot cut, nobody knows yet.
+fn why_none(store: &Store) -> Text {
+    let mut findings = store.plan.findings.iter();
+    let stands = |it: &Finding| it.level == Level::Stop || it.code == Code::ToolCannotCut;
+    if store.plan.stock_off.is_none() || findings.any(stands) {
+        Text::NoPassesYet
+    } else {
+        Text::NoPasses
     }
 }
 

@@ -2,17 +2,19 @@
 //!
 //! Nothing here knows the browser: storage, address and sharing are effects of their own in `hooks`.
 
-use std::collections::BTreeMap;
 use std::rc::Rc;
 
-use skimwright::job::{BoreField, Field, Job, SectionField};
+use skimwright::job::{Field, Job};
 use skimwright::link;
 use skimwright::plan::{Plan, is_in_bounds, plan};
 use skimwright::quantity::{Entry, ReadError, ReadErrorKind, Units, read};
 
-use super::edit::Edit;
+use super::edit::{Edit, List, stands};
+use super::options::Filter;
+use super::panels::Panels;
+use super::short_map::ShortMap;
 
-pub(crate) use super::view::{Cover, Look, Notice, Saved, Shown, Stage};
+pub(crate) use super::view::{Cover, Look, Notice, Panel, Saved, Share, Shown, Spot, Stage};
 
 /// All that the page remembers.
 #[derive(Clone, Debug)]
@@ -24,9 +26,9 @@ pub(crate) struct State {
     past: Vec<Rc<Job>>,
     future: Vec<Rc<Job>>,
     /// The field that is being typed into: its changes are one step of undo.
-    editing: Option<Field>,
+    pub(crate) editing: Option<Field>,
     /// Texts as typed, until they are left and understood.
-    drafts: BTreeMap<Field, String>,
+    drafts: ShortMap<Field, String>,
     pub(crate) stage: Stage,
     pub(crate) units: Units,
     pub(crate) look: Look,
@@ -35,7 +37,10 @@ pub(crate) struct State {
     /// How often a field was opened: opening the same one again takes the focus there again.
     pub(crate) times_picked: u32,
     /// Whether the findings were asked for, so that the focus goes there.
-    pub(crate) to_findings: bool,
+    pub(crate) to_findings: u32,
+    /// What is opened and closed within the stages, and where the focus goes.
+    pub(crate) panels: Panels,
+    pub(crate) filter: Filter,
     pub(crate) cover: Option<Cover>,
     pub(crate) notice: Option<Notice>,
     /// One's own job, while a visitor's is looked at.
@@ -58,6 +63,9 @@ pub(crate) enum Action {
     ShowUnits(Units),
     ShowLook(Look),
     Pick(Option<Field>),
+    Open(Panel, bool),
+    /// Which of the things that the part could become are shown.
+    Filter(Filter),
     Show(Option<Cover>),
     Reset,
     TakeExample(Rc<Job>),
@@ -144,13 +152,15 @@ impl State {
             past: Vec::new(),
             future: Vec::new(),
             editing: None,
-            drafts: BTreeMap::new(),
+            drafts: ShortMap::default(),
             stage: Stage::default(),
             units: Units::default(),
             look: Look::default(),
             picked: None,
             times_picked: 0,
-            to_findings: false,
+            to_findings: 0,
+            panels: Panels::default(),
+            filter: Filter::default(),
             cover: None,
             notice: None,
             own: None,
@@ -179,12 +189,12 @@ impl State {
     /// What a field of numbers holds and says back.
     pub(crate) fn reading(&self, field: Field) -> Reading {
         let entry = self.job.entry(field);
-        let text = match (self.drafts.get(&field), entry) {
+        let text = match (self.drafts.get(field), entry) {
             (Some(draft), _) => draft.clone(),
             (None, Some(entry)) => self.units.field_text(entry),
             (None, None) => String::new(),
         };
-        let wrong = match self.drafts.get(&field).map(|text| self.read(field, text)) {
+        let wrong = match self.drafts.get(field).map(|text| self.read(field, text)) {
             Some(Err(error)) => Some(Wrong::Unread(error)),
             _ => entry
                 .filter(|entry| !is_in_bounds(field, entry))
@@ -219,18 +229,24 @@ impl State {
             Action::Leave(field) => self.leave(field),
             Action::Edit(edit) => {
                 let mut job = Job::clone(&self.job);
-                if edit.apply(&mut job, self.units) && job != *self.job {
-                    if edit.moves_fields() {
+                if edit.apply(&mut job, &self.plan, self.units) && job != *self.job {
+                    if let Some(list) = edit.moves_fields() {
                         // Texts that were not understood would stand at another row than they were typed for.
-                        self.drafts.retain(|field, _| {
-                            !matches!(field, Field::Section(..) | Field::Bore(..))
-                        });
+                        self.drafts
+                            .retain(|field| List::of(field).is_none_or(|(of, _)| of != list));
                     }
+                    // They would hide what is put there now.
+                    self.drafts.retain(|field| !edit.fills(field));
+                    if edit.moves_rows() {
+                        self.picked = None;
+                    }
+                    self.panels.after_edit(&edit, &job);
                     if edit.typing().is_none() || self.editing != edit.typing() {
                         self.remember();
                     }
                     self.editing = edit.typing();
                     self.set_job(Rc::new(job));
+                    self.picked = self.picked.filter(|field| stands(&self.job, *field));
                 }
             }
             Action::Undo => self.step(true),
@@ -238,12 +254,13 @@ impl State {
             Action::GoTo(stage) => {
                 self.stage = stage;
                 self.picked = None;
-                self.to_findings = false;
+                self.to_findings = 0;
             }
             Action::ReadFindings => {
                 self.stage = Stage::Plan;
                 self.picked = None;
-                self.to_findings = true;
+                // Never nought, which is not at all.
+                self.to_findings = self.to_findings.wrapping_add(1).max(1);
             }
             Action::ShowUnits(units) => {
                 self.drafts.clear();
@@ -253,7 +270,15 @@ impl State {
             Action::Pick(field) => {
                 self.picked = field.and_then(|field| self.field_to_open(field));
                 self.times_picked = self.times_picked.wrapping_add(1);
+                match (self.picked, field.and_then(List::of)) {
+                    (Some(field), _) => self.panels.open_to(field),
+                    // An empty list has no field: there a row is added.
+                    (None, Some((list, _))) => self.panels.open_and_focus(Panel::Add(list)),
+                    (None, None) => {}
+                }
             }
+            Action::Open(panel, open) => self.panels.set(panel, open),
+            Action::Filter(filter) => self.filter = filter,
             Action::Show(cover) => self.cover = cover,
             Action::Reset => self.replace(Rc::new(Job::default())),
             Action::TakeExample(job) => self.replace(job),
@@ -285,23 +310,18 @@ impl State {
         self
     }
 
-    /// The field that is opened for another: the rows as a whole have none of their own.
+    /// The field that is opened for another: a list as a whole has none of its own, and its last row is meant.
     fn field_to_open(&self, field: Field) -> Option<Field> {
-        let part = &self.job.part;
-        match field {
-            Field::Sections => {
-                let last = part.sections.len().checked_sub(1)?;
-                let last = u8::try_from(last).ok()?;
-                Some(Field::Section(last, SectionField::Length))
-            }
-            Field::Bores => (!part.bores.is_empty()).then_some(Field::Bore(0, BoreField::Kind)),
-            other => Some(other),
+        match List::of(field) {
+            Some((list, None)) => list.last_field(&self.job.part),
+            _ => Some(field),
         }
     }
 
     fn type_into(&mut self, field: Field, text: String) {
         let read = self.read(field, &text);
         self.drafts.insert(field, text);
+        self.panels.keep_open_round(field, &self.job);
         let Ok(entry) = read else {
             self.take_back_typing(field);
             return;
@@ -333,10 +353,10 @@ impl State {
         self.editing = None;
         if self
             .drafts
-            .get(&field)
+            .get(field)
             .is_some_and(|text| self.read(field, text).is_ok())
         {
-            self.drafts.remove(&field);
+            self.drafts.remove(field);
         }
     }
 
@@ -359,7 +379,8 @@ impl State {
             to.push(Rc::clone(&self.job));
             self.editing = None;
             self.drafts.clear();
-            self.picked = self.picked.filter(|field| job.has(*field));
+            self.picked = self.picked.filter(|field| stands(&job, *field));
+            self.panels.after_step(&self.job.part, &job.part);
             if self.notice == Some(Notice::Replaced) {
                 self.notice = None;
             }
@@ -375,6 +396,7 @@ impl State {
         self.editing = None;
         self.drafts.clear();
         self.picked = None;
+        self.panels = Panels::default();
         self.cover = None;
         self.notice = Some(Notice::Replaced);
         self.set_job(job);
@@ -405,6 +427,7 @@ impl State {
         self.drafts.clear();
         self.editing = None;
         self.picked = None;
+        self.panels = Panels::default();
     }
 
     fn set_job(&mut self, job: Rc<Job>) {

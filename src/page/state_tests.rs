@@ -5,12 +5,12 @@
 use std::rc::Rc;
 
 use skimwright::demo::demo_jobs;
-use skimwright::job::{Field, Job, SectionField};
+use skimwright::job::{Field, HoleKind, Job, SectionField, TurnedKind};
 use skimwright::link::{LinkError, encode};
 use skimwright::plan::Level;
 use skimwright::quantity::{ReadErrorKind, Units};
 
-use super::edit::{BoreKind, Edit, SectionKind};
+use super::edit::{Edit, Kind, List};
 use super::state::{Action, Notice, Saved, Stage, State, Wrong};
 use super::words::Words;
 
@@ -287,11 +287,11 @@ fn rows_are_added_changed_and_taken_out() {
     let state = after(
         fresh(),
         [
-            Action::Edit(Edit::AddSection(SectionKind::Taper)),
-            Action::Edit(Edit::MoveSectionOut(0)),
-            Action::Edit(Edit::SectionKind(0, SectionKind::StandardTaper)),
-            Action::Edit(Edit::AddBore(BoreKind::Tapped)),
-            Action::Edit(Edit::BoreKind(0, BoreKind::CentreHole)),
+            Action::Edit(Edit::Add(Kind::Section(TurnedKind::Taper))),
+            Action::Edit(Edit::MoveOn(List::Sections, 0)),
+            Action::Edit(Edit::Kind(0, Kind::Section(TurnedKind::StandardTaper))),
+            Action::Edit(Edit::Add(Kind::Bore(HoleKind::Tapped))),
+            Action::Edit(Edit::Kind(0, Kind::Bore(HoleKind::CentreHole))),
         ],
     );
     assert_eq!(state.job.part.sections.len(), 2);
@@ -300,16 +300,16 @@ fn rows_are_added_changed_and_taken_out() {
     let less = after(
         state,
         [
-            Action::Edit(Edit::RemoveSection(0)),
-            Action::Edit(Edit::RemoveBore(0)),
-            Action::Edit(Edit::RemoveBore(9)),
+            Action::Edit(Edit::Remove(List::Sections, 0)),
+            Action::Edit(Edit::Remove(List::Bores, 0)),
+            Action::Edit(Edit::Remove(List::Bores, 9)),
         ],
     );
     assert_eq!(less.job.part.sections.len(), 1);
     assert!(less.job.part.bores.is_empty());
     let full = after(
         less,
-        (0..40).map(|_| Action::Edit(Edit::AddSection(SectionKind::Cylinder))),
+        (0..40).map(|_| Action::Edit(Edit::Add(Kind::Section(TurnedKind::Cylinder)))),
     );
     assert_eq!(full.job.part.sections.len(), Job::MOST_SECTIONS);
 }
@@ -382,13 +382,16 @@ fn a_choice_leaves_what_was_typed_wrongly_elsewhere() {
         [
             typed(head, "forty"),
             typed(row, "long"),
-            Action::Edit(Edit::AddBore(BoreKind::Drilled)),
+            Action::Edit(Edit::Add(Kind::Bore(HoleKind::Drilled))),
         ],
     );
     assert_eq!(state.reading(row).text, "long");
     let moved = after(
         state,
-        [Action::Edit(Edit::SectionKind(0, SectionKind::Taper))],
+        [Action::Edit(Edit::Kind(
+            0,
+            Kind::Section(TurnedKind::Taper),
+        ))],
     );
     assert_eq!(moved.reading(head).text, "forty");
     assert_eq!(moved.reading(row).text, "80");
@@ -399,7 +402,7 @@ fn the_length_over_all_opens_the_length_of_the_last_section() {
     let state = after(
         fresh(),
         [
-            Action::Edit(Edit::AddSection(SectionKind::Cylinder)),
+            Action::Edit(Edit::Add(Kind::Section(TurnedKind::Cylinder))),
             Action::Pick(Some(Field::Sections)),
         ],
     );
@@ -417,12 +420,16 @@ fn what_would_mend_a_finding_names_what_is_to_be_changed() {
     let said = |field, text| {
         let job = Rc::new(arbor.clone());
         let state = after(fresh(), [Action::TakeExample(job), typed(field, text)]);
-        let words = Words::new(state.units);
-        let found = state.plan.findings.first().map(|it| words.finding(it));
-        let found = found.unwrap();
-        format!("{} {}", found.what, found.mend).replace('\u{a0}', " ")
+        let words = Words::new(state.units, &state.job);
+        let findings = state.plan.findings.iter().map(|it| words.finding(it));
+        let said = findings.map(|it| format!("{} {}\n", it.what, it.mend));
+        said.collect::<String>().replace('\u{a0}', " ")
     };
-    assert!(said(Field::WantedDiameter, "40").contains("on diameter, at the shoulder."));
+    let too_thick = said(Field::WantedDiameter, "40");
+    assert!(
+        too_thick.contains("from the shoulder. Flat 1 is in the way."),
+        "{too_thick}"
+    );
     assert!(said(Field::Countersink, "3").contains("Make it larger than 10.1"));
     assert!(said(Field::ReceiverDepth, "10").contains("Check its depth"));
 }

@@ -26,7 +26,7 @@ pub(crate) fn use_store() -> Option<Store> {
 
 /// The words in the units in use.
 pub(crate) fn words(store: &Store) -> Words {
-    Words::new(store.units)
+    Words::new(store.units, &store.job)
 }
 
 /// A callback that does an action whatever the event.

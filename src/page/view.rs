@@ -1,6 +1,9 @@
 //! What can be looked at, and how: stages, looks, panels, notices.
 
 use skimwright::link::LinkError;
+use skimwright::strength::Load;
+
+use super::edit::List;
 
 /// The stages of a job that the page has.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -76,6 +79,34 @@ pub(crate) enum Shown {
     Time,
     LargestDiameter,
     Wall(u8),
+    SleevePressure,
+    SleeveStress,
+    ShaftStress,
+    SleeveHolds,
+    WarmerBy,
+    Kept(Share),
+    /// How much the shoulder raises the stress.
+    Shoulder(Load),
+    AgainstYield,
+    AgainstFatigue,
+    MassBefore,
+    MassChips,
+    MassAfter,
+    BalanceBefore,
+    BalanceAfter,
+}
+
+/// What is kept of a shank, as a share.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Share {
+    Bending,
+    Torsion,
+    Stiffness,
+    Twist,
+}
+
+impl Share {
+    pub(crate) const ALL: [Self; 4] = [Self::Bending, Self::Torsion, Self::Stiffness, Self::Twist];
 }
 
 /// What covers the page.
@@ -84,4 +115,72 @@ pub(crate) enum Cover {
     Working(Shown),
     Menu,
     Reset,
+}
+
+/// What can be opened and closed within a stage.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) enum Panel {
+    /// A row of a list.
+    Row(List, u8),
+    /// The kinds of row that can be added to a list.
+    Add(List),
+    /// What is seldom known of a part.
+    MoreOfPart,
+    /// What the finished shank has to carry.
+    Duty,
+    /// How sure the measures of a taper are.
+    Errors(u8),
+    /// Which standard taper a taper is.
+    Recognise(u8),
+    /// What else the part could become.
+    Becomes,
+    /// One standard shank of those, by its place in the table.
+    Shank(u8),
+    /// The most that can be had.
+    Most,
+}
+
+impl Panel {
+    /// The id of the button that opens it.
+    pub(crate) fn id(self) -> String {
+        match self {
+            Self::Row(list, index) => format!("row-{}-{index}", list.field()),
+            Self::Add(list) => format!("add-{}", list.field()),
+            Self::MoreOfPart => "more-of-part".to_owned(),
+            Self::Duty => "duty".to_owned(),
+            Self::Errors(index) => format!("errors-{index}"),
+            Self::Recognise(index) => format!("recognise-{index}"),
+            Self::Becomes => "becomes".to_owned(),
+            Self::Shank(index) => format!("shank-{index}"),
+            Self::Most => "most".to_owned(),
+        }
+    }
+}
+
+/// A button that takes the focus after a change, as what had it is gone or has moved.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Spot {
+    Opens(Panel),
+    MovesOn(List, u8),
+    MovesBack(List, u8),
+}
+
+impl Spot {
+    pub(crate) fn id(self) -> String {
+        match self {
+            Self::Opens(panel) => panel.id(),
+            Self::MovesOn(list, index) => format!("on-{}-{index}", list.field()),
+            Self::MovesBack(list, index) => format!("back-{}-{index}", list.field()),
+        }
+    }
+
+    /// Where the focus goes when that button is not there.
+    pub(crate) const fn or_else(self) -> Self {
+        match self {
+            Self::MovesOn(list, index) | Self::MovesBack(list, index) => {
+                Self::Opens(Panel::Row(list, index))
+            }
+            opens @ Self::Opens(_) => opens,
+        }
+    }
 }

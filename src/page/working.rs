@@ -2,12 +2,13 @@
 
 use skimwright::job::Field;
 use skimwright::plan::Plan;
+use skimwright::strength::Load;
 use skimwright::working::{Input, Meaning, Range, Value, Working};
 use yew::prelude::*;
 
 use super::hooks::focus::scroll_to_top;
 use super::modal::Modal;
-use super::state::{Action, Shown, Stage};
+use super::state::{Action, Share, Shown, Stage};
 use super::store::{Store, on, words};
 use super::words::Text;
 
@@ -55,6 +56,49 @@ pub(crate) fn figure_of(plan: &Plan, shown: Shown) -> Option<ShownFigure<'_>> {
             .iter()
             .find(|wall| wall.bore == bore)
             .map(|wall| figure(&wall.least, Value::length)),
+        _ => further_figure(plan, shown),
+    }
+}
+
+/// Those of the receiver, of strength and of mass.
+fn further_figure(plan: &Plan, shown: Shown) -> Option<ShownFigure<'_>> {
+    let sleeve = || plan.receiver.as_ref()?.sleeve.as_ref();
+    let bears = || plan.bears.as_ref();
+    let duty = || plan.bears.as_ref()?.duty.as_ref();
+    let masses = || plan.masses.as_ref();
+    match shown {
+        Shown::SleevePressure => Some(figure(&sleeve()?.pressure, Value::Stress)),
+        Shown::SleeveStress => Some(figure(&sleeve()?.sleeve_stress, Value::Stress)),
+        Shown::ShaftStress => Some(figure(&sleeve()?.shaft_stress, Value::Stress)),
+        Shown::SleeveHolds => Some(figure(&sleeve()?.holds, Value::Torque)),
+        Shown::WarmerBy => Some(figure(&sleeve()?.warmer_by, Value::TemperatureStep)),
+        Shown::Kept(share) => {
+            let kept = plan.kept.as_ref()?;
+            let share = match share {
+                Share::Bending => &kept.bending,
+                Share::Torsion => &kept.torsion,
+                Share::Stiffness => &kept.stiffness,
+                Share::Twist => &kept.twist,
+            };
+            Some(figure(share, Value::Share))
+        }
+        Shown::Shoulder(load) => {
+            let shoulder = bears()?.shoulder.as_ref()?;
+            let factor = match load {
+                Load::Bending => &shoulder.bending,
+                Load::Torsion => &shoulder.torsion,
+                Load::Tension => &shoulder.tension,
+            };
+            Some(figure(factor, Value::Ratio))
+        }
+        Shown::AgainstYield => Some(figure(duty()?.against_yield.as_ref()?, Value::Ratio)),
+        Shown::AgainstFatigue => Some(figure(duty()?.against_fatigue.as_ref()?, Value::Ratio)),
+        Shown::MassBefore => Some(figure(&masses()?.before, Value::Mass)),
+        Shown::MassChips => Some(figure(&masses()?.chips, Value::Mass)),
+        Shown::MassAfter => Some(figure(&masses()?.after, Value::Mass)),
+        Shown::BalanceBefore => Some(figure(&masses()?.balance_before, Value::length)),
+        Shown::BalanceAfter => Some(figure(&masses()?.balance_after, Value::length)),
+        _ => None,
     }
 }
 
@@ -79,12 +123,10 @@ pub(crate) fn working_panel(store: &Store, shown: Shown) -> Html {
     };
     let working = figure.working;
     let numbers = working.with_numbers(|value| words.value(value));
-    let range = figure
-        .range
-        .map(|(low, high)| words.range(&words.value(low), &words.value(high)));
+    let range = figure.range.and_then(|range| words.figure_range(range));
     html! {
         <Modal title={words.figure_name(shown)}>
-            <p class="working-value">{ words.value(figure.value) }</p>
+            <p class="working-value">{ words.figure(figure.value) }</p>
             if let Some(range) = range {
                 <p class="working-range">
                     { words.say(Text::WorkingEstimate) }{ ": " }{ range }
@@ -152,9 +194,18 @@ const fn stage_of(field: Field) -> Stage {
         | Field::Material
         | Field::HeadDiameter
         | Field::HeadLength
+        | Field::HeadBeyond
+        | Field::Head(..)
         | Field::Runout
+        | Field::EndRunout
+        | Field::SurfaceHardness
+        | Field::CaseDepth
+        | Field::CoreHardness
+        | Field::ShankLength
         | Field::Sections
         | Field::Section(..)
+        | Field::Features
+        | Field::Feature(..)
         | Field::Bores
         | Field::Bore(..) => Stage::Received,
         Field::WantedDiameter
@@ -165,8 +216,14 @@ const fn stage_of(field: Field) -> Stage {
         | Field::ShoulderRadius
         | Field::EndChamfer
         | Field::Countersink
+        | Field::Receiver(_)
         | Field::ReceiverDepth
-        | Field::LeastGrip => Stage::Wanted,
+        | Field::LeastGrip
+        | Field::DutyTorque
+        | Field::DutyForce
+        | Field::DutyOverhang
+        | Field::DutyPower
+        | Field::DutySpeed => Stage::Wanted,
         _ => Stage::Plan,
     }
 }

@@ -20,7 +20,7 @@ impl Curve {
                 slope,
             } => radius + slope * (z - start),
             Self::Fillet { shank, fillet } => {
-                let u = (fillet - z).clamp(0.0, fillet);
+                let u = (fillet - z).max(0.0).min(fillet);
                 shank + fillet - (fillet * fillet - u * u).max(0.0).sqrt()
             }
         }
@@ -38,12 +38,34 @@ impl Curve {
                 let (a, r) = (shank + fillet, fillet);
                 // With u = r − z: radius² = a² − 2a√(r²−u²) + r² − u².
                 let antiderivative = |z: f64| {
-                    let u = (r - z).clamp(0.0, r);
+                    let u = (r - z).max(0.0).min(r);
                     let root = (r * r - u * u).max(0.0).sqrt();
                     let circle = f64::midpoint(u * root, r * r * (u / r).clamp(-1.0, 1.0).asin());
                     a * a * u - 2.0 * a * circle + r * r * u - u * u * u / 3.0
                 };
                 PI * (antiderivative(from) - antiderivative(to))
+            }
+        }
+    }
+
+    /// π ∫ radius² z dz between two places.
+    pub(super) fn moment(self, from: f64, to: f64) -> f64 {
+        match self {
+            Self::Line { .. } => {
+                // Simpson's rule is exact for a polynomial of the third degree.
+                let at = |z: f64| self.radius_at(z).powi(2) * z;
+                let middle = f64::midpoint(from, to);
+                PI * (to - from) * (at(from) + 4.0 * at(middle) + at(to)) / 6.0
+            }
+            Self::Fillet { shank, fillet } => {
+                let (a, r) = (shank + fillet, fillet);
+                // With z = r − u: r times the volume, less the integral of u · radius².
+                let antiderivative = |z: f64| {
+                    let u = (r - z).max(0.0).min(r);
+                    let root = (r * r - u * u).max(0.0).sqrt();
+                    (a * a + r * r) * u * u / 2.0 - u.powi(4) / 4.0 + 2.0 * a / 3.0 * root.powi(3)
+                };
+                r * self.volume(from, to) - PI * (antiderivative(from) - antiderivative(to))
             }
         }
     }

@@ -4,6 +4,7 @@
 //! outside the body, or where there is no hole. Everything is exact for cylinders, cones and the fillet.
 
 use super::curve::Curve;
+use crate::order;
 use crate::quantity::{Length, Volume};
 
 /// Lengths closer than this are one and the same: a nanometre, far below what can be turned or measured.
@@ -140,6 +141,40 @@ impl Profile {
         merged
     }
 
+    /// The outline with its radius held to at most `radius` between two places.
+    #[must_use]
+    pub fn capped(&self, from: Length, to: Length, radius: Length) -> Self {
+        let (start, end) = (self.start(), self.end());
+        let middle = self
+            .between(from, to)
+            .merge(&Self::cylinder(from, to, radius), Pick::Smaller);
+        let mut capped = self.between(start, from.min(end));
+        capped.pieces.extend(middle.pieces);
+        capped
+            .pieces
+            .extend(self.between(to.max(start), end).pieces);
+        capped
+    }
+
+    /// The outline farther out everywhere by what `by` gives for a place: a straight line along z.
+    ///
+    /// For outlines of lines; a fillet is left as it is. A radius does not fall below zero.
+    #[must_use]
+    pub(crate) fn shifted(&self, by: impl Fn(Length) -> Length) -> Self {
+        let mut shifted = Self::default();
+        for piece in &self.pieces {
+            let (from, to) = (Length::mm(piece.from), Length::mm(piece.to));
+            let radius = |z: Length| {
+                (Length::mm(piece.curve.radius_at(z.to_mm())) + by(z)).max(Length::ZERO)
+            };
+            match piece.curve {
+                Curve::Line { .. } => shifted.push_line(from, to, radius(from), radius(to)),
+                Curve::Fillet { .. } => shifted.push(piece.from, piece.to, piece.curve),
+            }
+        }
+        shifted
+    }
+
     /// The stretches where this outline stands farther out than another, in order; nothing counts as zero.
     pub fn beyond(&self, other: &Self) -> Vec<(Length, Length)> {
         let mut found: Vec<(Length, Length)> = Vec::new();
@@ -173,7 +208,7 @@ impl Profile {
                 }
             }
         }
-        places.sort_by(f64::total_cmp);
+        order::numbers(&mut places);
         // A sliver thinner than a nanometre is left to the next stretch, so that no gap opens.
         places.dedup_by(|place, kept| *place - *kept <= SAME);
         let ends = places.iter().skip(1).copied();
@@ -219,6 +254,12 @@ impl Profile {
             .map(|piece| piece.curve.volume(piece.from, piece.to))
             .sum();
         Volume::mm3(volume)
+    }
+
+    /// The first moment of that body about the shoulder, in mm⁴: its volume times how far its centre lies out.
+    pub(crate) fn moment(&self) -> f64 {
+        let of = |piece: &Piece| piece.curve.moment(piece.from, piece.to);
+        self.pieces.iter().map(of).sum()
     }
 
     /// The smallest radius between two places and where it is first met; `None` where nothing stands.

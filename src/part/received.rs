@@ -1,43 +1,60 @@
 //! The part as received, as outlines along the axis.
 
+use super::bores::bore_shape;
+use super::features::{FeatureShape, features, lowered};
 use super::profile::{Pick, Profile};
-use super::taper::TaperEnds;
-use crate::job::{Bore, BoreBottom, BoreField, Field, Job, Section, SectionField};
+use super::sections::{SectionShape, outline, sections};
+use crate::job::{BoreEnd, Field, HeadField, Job};
 use crate::plan::Checked;
-use crate::quantity::{Angle, Length};
-
-/// The point of a twist drill: 118° included, the usual point for steel; common practice, no source.
-const DRILL_POINT: Angle = Angle::degrees(118.0);
-
-/// Half the included angle of a centre: 60° after ISO 866, DIN 332-1 and ASME B94.11M.
-pub(crate) const CENTRE_HALF_ANGLE: Angle = Angle::degrees(30.0);
-
-/// One outer section with everything resolved.
-#[derive(Clone, Copy, Debug, PartialEq, serde::Serialize)]
-pub struct SectionShape {
-    /// Its place in the job's list.
-    pub index: u8,
-    /// From the shoulder to its beginning.
-    pub from: Length,
-    /// From the shoulder to its end.
-    pub to: Length,
-    /// Diameter at its beginning.
-    pub from_diameter: Length,
-    /// Diameter at its end.
-    pub to_diameter: Length,
-}
+use crate::quantity::Length;
 
 /// One hole of the part with everything resolved, z from the shoulder.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BoreShape {
     /// Its place in the job's list.
     pub index: u8,
+    /// The end that it was made from.
+    pub end: BoreEnd,
     /// The hole as it is, thread crests counted as its surface.
     pub profile: Profile,
     /// The hole with threads at their major diameter, for walls.
     pub widest: Profile,
     /// Where the full thread ends, for a tapped hole.
     pub thread_end: Option<Length>,
+    /// How far its axis lies beside that of the shank.
+    pub off_centre: Length,
+}
+
+/// How far the axis of the shank lies beside that of the features that stay: half the runout, in a straight line
+/// from the shoulder to the free end.
+///
+/// Two readings do not say to which sides the axis is off, so this is the most that it can be at every place.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct OffAxis {
+    /// At the shoulder.
+    pub at_shoulder: Length,
+    /// At the free end.
+    pub at_end: Length,
+    /// Shoulder to free end.
+    pub length: Length,
+}
+
+impl OffAxis {
+    /// At a place; in the head as at the shoulder.
+    pub fn at(&self, z: Length) -> Length {
+        let share = (z / self.length).clamp(0.0, 1.0);
+        self.at_shoulder + (self.at_end - self.at_shoulder) * share
+    }
+
+    /// Total indicated runout at a place.
+    pub fn runout_at(&self, z: Length) -> Length {
+        self.at(z) * 2.0
+    }
+
+    /// The most of it anywhere on the shank.
+    pub fn most(&self) -> Length {
+        self.at_shoulder.max(self.at_end)
+    }
 }
 
 /// The part as received.
@@ -45,14 +62,24 @@ pub struct BoreShape {
 pub struct Received {
     /// The sections in order from the shoulder.
     pub sections: Vec<SectionShape>,
-    /// The shank's outline, z from 0.
+    /// What is cut into the shank.
+    pub features: Vec<FeatureShape>,
+    /// The shank's outline, z from 0, threads at their major diameter.
     pub outer: Profile,
+    /// The same with threads at their bottom.
+    pub root: Profile,
+    /// What of it is metal all round: under threads, flats, keyways and the tang.
+    pub sound: Profile,
+    /// What the tool meets at most: the outline on an axis that is off.
+    pub swept: Profile,
+    /// The largest true body inside the shank: what is metal all round, less what the axis is off.
+    pub solid: Profile,
     /// The head's outline, z below 0.
     pub head: Profile,
     /// Shoulder to free end.
     pub shank_length: Length,
-    /// Total indicated runout.
-    pub runout: Length,
+    /// How far the shank's axis is off.
+    pub off_axis: OffAxis,
     /// Every hole that could be resolved.
     pub bores: Vec<BoreShape>,
     /// All these holes as one outline.
@@ -62,39 +89,39 @@ pub struct Received {
 impl Received {
     /// The part as received; `None` while a dimension that it needs is missing or out of bounds.
     ///
-    /// A hole with a bad dimension is left out; its finding says so.
+    /// A hole or feature with a bad dimension is left out; its finding says so.
     pub(crate) fn from_job(job: &Job, checked: &Checked) -> Option<Self> {
-        let sections = sections(job, checked)?;
-        let mut outer = Profile::default();
-        for section in &sections {
-            outer.push_line(
-                section.from,
-                section.to,
-                section.from_diameter / 2.0,
-                section.to_diameter / 2.0,
-            );
-        }
-        let shank_length = sections.last()?.to;
-        let head_length = checked.length(Field::HeadLength)?;
-        let head = Profile::cylinder(
-            -head_length,
-            Length::ZERO,
-            checked.length(Field::HeadDiameter)? / 2.0,
-        );
-        let space = (-head_length, shank_length);
+        let (sections, shank_length) = sections(job, checked)?;
+        let outer = outline(&sections, shank_length, false);
+        let features = features(job, checked, &outer);
+        let root = outline(&sections, shank_length, true);
+        let sound = lowered(&root, &features);
+        let runout = checked.length(Field::Runout)?;
+        let off_axis = OffAxis {
+            at_shoulder: runout / 2.0,
+            at_end: checked.or_usual(Field::EndRunout, runout)? / 2.0,
+            length: shank_length,
+        };
+        let head = head(job, checked)?;
+        let space = (head.start(), shank_length);
         let bores = (0..=u8::MAX)
-            .zip(&job.part.bores)
+            .zip(job.part.bores.iter().take(Job::MOST_BORES))
             .filter_map(|(index, bore)| bore_shape(index, bore, checked, space))
             .collect::<Vec<_>>();
         let inner = bores.iter().fold(Profile::default(), |all, bore| {
             all.merge(&bore.profile, Pick::Larger)
         });
         Some(Self {
+            swept: outer.shifted(|z| off_axis.at(z)),
+            solid: sound.shifted(|z| -off_axis.at(z)),
             sections,
+            features,
             outer,
+            root,
+            sound,
             head,
             shank_length,
-            runout: checked.length(Field::Runout)?,
+            off_axis,
             bores,
             inner,
         })
@@ -106,136 +133,30 @@ impl Received {
     }
 }
 
-fn sections(job: &Job, checked: &Checked) -> Option<Vec<SectionShape>> {
-    let mut from = Length::ZERO;
-    let mut shapes = Vec::with_capacity(job.part.sections.len());
-    for (index, section) in (0..=u8::MAX).zip(&job.part.sections) {
-        let length = |field| checked.length(Field::Section(index, field));
-        let (from_diameter, to_diameter, long) = match section {
-            Section::Cylinder { .. } => {
-                let diameter = length(SectionField::Diameter)?;
-                (diameter, diameter, length(SectionField::Length)?)
-            }
-            Section::Taper { .. } => (
-                length(SectionField::ShoulderDiameter)?,
-                length(SectionField::EndDiameter)?,
-                length(SectionField::Length)?,
-            ),
-            Section::StandardTaper {
-                taper,
-                length: typed,
-                ..
-            } => {
-                let ends = TaperEnds::of_section(index, *taper, typed.as_ref(), checked)?;
-                (ends.from_diameter, ends.to_diameter, ends.length)
-            }
-        };
-        // A standard taper that is told to be too long would come to a point.
-        if long <= Length::ZERO || from_diameter <= Length::ZERO || to_diameter <= Length::ZERO {
-            return None;
-        }
-        let to = from + long;
-        shapes.push(SectionShape {
-            index,
-            from,
-            to,
-            from_diameter,
-            to_diameter,
-        });
-        from = to;
+/// The head, piece by piece from the shoulder; `None` while a dimension is missing or out of bounds.
+fn head(job: &Job, checked: &Checked) -> Option<Profile> {
+    let mut pieces = vec![(
+        checked.length(Field::HeadDiameter)?,
+        checked.length(Field::HeadLength)?,
+    )];
+    let beyond = job.part.head_beyond.iter().take(Job::MOST_HEAD_BEYOND);
+    for (index, _) in (0..=u8::MAX).zip(beyond) {
+        pieces.push((
+            checked.length(Field::Head(index, HeadField::Diameter))?,
+            checked.length(Field::Head(index, HeadField::Length))?,
+        ));
     }
-    Some(shapes)
-}
-
-/// A hole from the free end; `space` is where there is metal at all along the axis.
-fn bore_shape(
-    index: u8,
-    bore: &Bore,
-    checked: &Checked,
-    space: (Length, Length),
-) -> Option<BoreShape> {
-    let length = |field| checked.length(Field::Bore(index, field));
-    match bore {
-        Bore::Drilled { bottom, .. } => {
-            let radius = length(BoreField::Diameter)? / 2.0;
-            let profile = hole(radius, length(BoreField::Depth)?, *bottom, space);
-            Some(BoreShape {
-                index,
-                widest: profile.clone(),
-                profile,
-                thread_end: None,
-            })
-        }
-        Bore::Tapped { thread, .. } => {
-            let thread = thread.get()?;
-            let (thread_depth, drill_depth) = (
-                length(BoreField::ThreadDepth)?,
-                length(BoreField::DrillDepth)?,
-            );
-            let profile = hole(
-                thread.minor_internal / 2.0,
-                drill_depth.max(thread_depth),
-                BoreBottom::DrillPoint,
-                space,
-            );
-            let threaded = hole(thread.major / 2.0, thread_depth, BoreBottom::Flat, space);
-            Some(BoreShape {
-                index,
-                thread_end: Some(threaded.start()),
-                widest: profile.merge(&threaded, Pick::Larger),
-                profile,
-            })
-        }
-        Bore::CentreHole { centre_drill } => {
-            let drill = centre_drill.get()?;
-            let pilot_length = (drill.pilot_length_min + drill.pilot_length_max) / 2.0;
-            let mouth = drill.countersink_diameter.unwrap_or(drill.body_diameter);
-            let profile = centre(mouth, drill.pilot_diameter, pilot_length, space);
-            Some(BoreShape {
-                index,
-                widest: profile.clone(),
-                profile,
-                thread_end: None,
-            })
-        }
+    // Counted from the shoulder, so that the head ends at nought itself and not a rounding beside it.
+    let mut end = Length::ZERO;
+    let mut spans = Vec::with_capacity(pieces.len());
+    for (diameter, length) in pieces {
+        spans.push((end - length, end, diameter / 2.0));
+        end = end - length;
     }
-}
-
-/// A round hole from the free end, its point below the full depth.
-fn hole(radius: Length, depth: Length, bottom: BoreBottom, space: (Length, Length)) -> Profile {
-    let (lowest, end) = space;
-    let bottom_at = end - depth;
-    let mut profile = Profile::default();
-    if bottom == BoreBottom::DrillPoint {
-        let point = cone_height(radius, DRILL_POINT / 2.0);
-        profile.push_line(bottom_at - point, bottom_at, Length::ZERO, radius);
+    let mut head = Profile::default();
+    // The piece at the shoulder comes first in the list and last along z.
+    for (from, to, radius) in spans.into_iter().rev() {
+        head.push_line(from, to, radius, radius);
     }
-    profile.push_line(bottom_at, end, radius, radius);
-    profile.between(lowest, end)
-}
-
-/// A centre hole at the end of `space`: a 60° cone from its mouth down to the pilot, and the pilot below.
-pub(crate) fn centre(
-    mouth: Length,
-    pilot: Length,
-    pilot_length: Length,
-    space: (Length, Length),
-) -> Profile {
-    let (lowest, end) = space;
-    let cone = cone_height((mouth - pilot) / 2.0, CENTRE_HALF_ANGLE);
-    let mut profile = Profile::default();
-    let pilot_end = end - cone;
-    profile.push_line(
-        pilot_end - pilot_length,
-        pilot_end,
-        pilot / 2.0,
-        pilot / 2.0,
-    );
-    profile.push_line(pilot_end, end, pilot / 2.0, mouth / 2.0);
-    profile.between(lowest, end)
-}
-
-/// How high a cone of `half_angle` is over a difference of radius.
-pub(crate) fn cone_height(radius_difference: Length, half_angle: Angle) -> Length {
-    radius_difference / half_angle.to_radians().tan()
+    Some(head)
 }

@@ -8,6 +8,7 @@
 //! Left out: wear, and how far the part itself was made off its standard. Whoever expects either adds it to the errors.
 
 use super::chi_square::upper_tail;
+use crate::order;
 use crate::quantity::{Angle, Length};
 use crate::tables::{StandardTaper, TAPERS, TaperSeries, TaperSize};
 
@@ -291,7 +292,7 @@ fn candidates(seen: &Seen) -> Vec<Candidate> {
             .min_by(|(_, a), (_, b)| fit(seen, a).squares.total_cmp(&fit(seen, b).squares));
         found.extend(nearest.and_then(|(index, taper)| weigh(seen, taper, index)));
     }
-    found.sort_by(|(_, a), (_, b)| b.total_cmp(a));
+    order::by_number(&mut found, |(_, number)| -number);
     let best = found.first().map_or(0.0, |(_, log)| *log);
     found
         .into_iter()

@@ -1,7 +1,7 @@
 //! The job's typed numbers, each within its bounds or absent.
 
 use super::finding::{Code, Finding};
-use crate::job::{Bore, BoreField, Field, Job, Section, SectionField};
+use crate::job::{BoreField, FeatureField, Field, HeadField, Job, SectionField};
 use crate::quantity::{Entry, Length, RotationalSpeed, Time, Typed};
 
 /// A view of a job that gives only numbers that can be computed with.
@@ -15,7 +15,7 @@ impl<'a> Checked<'a> {
     }
 
     /// A number within its bounds.
-    fn value<Q: Typed>(&self, field: Field) -> Option<Q> {
+    pub(crate) fn value<Q: Typed>(&self, field: Field) -> Option<Q> {
         let entry = self.job.entry(field)?;
         let sound = entry.dimension() == Q::DIMENSION && is_in_bounds(field, entry);
         sound.then(|| Q::from_base(entry.base_value()))
@@ -74,26 +74,33 @@ pub fn is_in_bounds(field: Field, entry: &Entry) -> bool {
 
 /// Every field of numbers that this job has a place for, in the order of the page.
 pub fn number_fields(job: &Job) -> Vec<Field> {
-    let mut fields = vec![Field::HeadDiameter, Field::HeadLength, Field::Runout];
+    let mut fields = vec![Field::HeadDiameter, Field::HeadLength];
+    for (index, _) in (0..=u8::MAX).zip(&job.part.head_beyond) {
+        fields
+            .extend([HeadField::Diameter, HeadField::Length].map(|name| Field::Head(index, name)));
+    }
+    fields.extend([
+        Field::Runout,
+        Field::EndRunout,
+        Field::SurfaceHardness,
+        Field::CaseDepth,
+        Field::CoreHardness,
+        Field::ShankLength,
+    ]);
     for (index, section) in (0..=u8::MAX).zip(&job.part.sections) {
-        let names: &[SectionField] = match section {
-            Section::Cylinder { .. } => &[SectionField::Diameter, SectionField::Length],
-            Section::Taper { .. } => &[
-                SectionField::ShoulderDiameter,
-                SectionField::EndDiameter,
-                SectionField::Length,
-            ],
-            Section::StandardTaper { .. } => &[SectionField::PastGauge, SectionField::Length],
-        };
-        fields.extend(names.iter().map(|name| Field::Section(index, *name)));
+        let names = section.turned.numbers();
+        let names = names.into_iter().chain([SectionField::Start]);
+        fields.extend(names.map(|name| Field::Section(index, name)));
+    }
+    for (index, feature) in (0..=u8::MAX).zip(&job.part.features) {
+        let names = feature.cut.numbers();
+        let names = names.into_iter().chain([FeatureField::Start]);
+        fields.extend(names.map(|name| Field::Feature(index, name)));
     }
     for (index, bore) in (0..=u8::MAX).zip(&job.part.bores) {
-        let names: &[BoreField] = match bore {
-            Bore::Drilled { .. } => &[BoreField::Diameter, BoreField::Depth],
-            Bore::Tapped { .. } => &[BoreField::ThreadDepth, BoreField::DrillDepth],
-            Bore::CentreHole { .. } => &[],
-        };
-        fields.extend(names.iter().map(|name| Field::Bore(index, *name)));
+        let names = bore.hole.numbers();
+        let names = names.into_iter().chain([BoreField::OffCentre]);
+        fields.extend(names.map(|name| Field::Bore(index, name)));
     }
     fields.extend([
         Field::WantedDiameter,
@@ -103,8 +110,22 @@ pub fn number_fields(job: &Job) -> Vec<Field> {
         Field::ShoulderRadius,
         Field::EndChamfer,
         Field::Countersink,
+    ]);
+    fields.extend(
+        job.wanted
+            .receiver
+            .numbers()
+            .into_iter()
+            .map(Field::Receiver),
+    );
+    fields.extend([
         Field::ReceiverDepth,
         Field::LeastGrip,
+        Field::DutyTorque,
+        Field::DutyForce,
+        Field::DutyOverhang,
+        Field::DutyPower,
+        Field::DutySpeed,
         Field::Kerf,
         Field::FacingStock,
         Field::RoughInfeed,

@@ -6,7 +6,8 @@
 use serde::Serialize;
 
 use crate::job::Field;
-use crate::quantity::Length;
+use crate::quantity::{Hardness, Length, Torque};
+use crate::rework::Because;
 
 /// How bad it is; the order is from best to worst.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
@@ -57,8 +58,66 @@ pub enum Code {
     NoSection,
     /// More sections or holes than are planned with.
     TooMany,
-    /// A standard taper that would come to a point before its end.
+    /// A taper that would come to a point before its end.
     TaperComesToAPoint,
+    /// A taper steeper than 90° included.
+    TaperTooSteep,
+    /// Nothing is said to stand between this section and the one before.
+    GapBefore {
+        /// How long the gap is.
+        by: Length,
+        /// What to enter here instead.
+        mend: Length,
+    },
+    /// This section is said to begin before the one before has ended.
+    SectionsOverlap {
+        /// By how much.
+        by: Length,
+        /// What to enter here instead.
+        mend: Length,
+    },
+    /// The sections do not end where the shank does.
+    LengthsDisagree {
+        /// The shank as measured over all.
+        whole: Length,
+        /// Where the sections end.
+        sum: Length,
+    },
+    /// A feature lies beside the shank.
+    FeatureOffShank {
+        /// The shank's length.
+        longest: Length,
+    },
+    /// A feature reaches the axis, so that no shank is left.
+    FeatureTooDeep,
+    /// A feature does not touch the metal.
+    FeatureCutsNothing,
+    /// A hole across the axis stays in the finished shank.
+    CrossHoleStays {
+        /// Where its middle is.
+        at: Length,
+        /// The longest shank without it.
+        longest: Length,
+    },
+    /// A hole is wider than the part.
+    BoreTooWide {
+        /// Where the part is thinnest of the places where it is.
+        at: Length,
+        /// The part's diameter there.
+        outside: Length,
+    },
+    /// Holes from both ends meet.
+    HolesMeet {
+        /// By how much they overlap.
+        by: Length,
+    },
+    /// The wide part of a stepped hole is no wider than the narrow one.
+    StepNotWider,
+    /// A hole is said to be reamed deeper than it is drilled.
+    ReamBelowHole {
+        /// By how much.
+        by: Length,
+    },
     /// The upper limit lies below the lower.
     LimitsCrossed {
         /// How far.
@@ -83,6 +142,8 @@ pub enum Code {
         largest: Length,
         /// The longest shank that cleans up at the diameter, from the shoulder.
         longest: Length,
+        /// What is in the way.
+        because: Because,
     },
     /// It cleans up within the tolerance, but not at the size aimed at with the polishing stock on.
     CleansUpLow {
@@ -130,6 +191,80 @@ pub enum Code {
     ShoulderStandsOff {
         /// By how much.
         by: Length,
+    },
+    /// The receiver is made for other diameters.
+    ReceiverTakesOthers {
+        /// The smallest that it is made for.
+        smallest: Length,
+        /// The largest.
+        largest: Length,
+    },
+    /// The receiver asks for other limits of the diameter.
+    LimitsAsked {
+        /// The smallest that it asks for.
+        lower: Length,
+        /// The largest.
+        upper: Length,
+    },
+    /// The shank may be larger than the bore that it shall go into by hand.
+    MayNotGoIn {
+        /// By how much at most.
+        most: Length,
+    },
+    /// The fillet is larger than the edge of the receiver, so that the shoulder does not come down on it.
+    FilletMeetsEdge {
+        /// The largest that the edge clears.
+        largest: Length,
+    },
+    /// The shoulder is too low for a bearing ring to sit against.
+    ShoulderTooLow {
+        /// How high it is, on radius.
+        height: Length,
+        /// How high it should be.
+        least: Length,
+    },
+    /// The shank is too short for the flat that the holder clamps.
+    FlatMissesShank {
+        /// The least length of shank that has the whole flat, behind its fillet.
+        least: Length,
+    },
+    /// The shank is shorter than the standard one that the receiver is made for.
+    ShorterThanStandard {
+        /// The standard length.
+        standard: Length,
+    },
+    /// The finished sleeve is thinner than advised.
+    SleeveTooThin {
+        /// The wall.
+        wall: Length,
+        /// The wall advised.
+        least: Length,
+    },
+    /// At the greatest interference sleeve or shank would give way.
+    SleeveYields,
+    /// At the least interference the sleeve may not hold the torque.
+    SleeveMaySlip {
+        /// What it holds.
+        held: Torque,
+    },
+    /// The hard case is turned away, in places at least.
+    CaseTurnedAway {
+        /// The hardness left, where it is known.
+        left: Option<Hardness>,
+    },
+    /// The material has a hard case, and nothing is said of how deep it is.
+    CaseDepthUnknown,
+    /// A force without its overhang, or a power without its speed.
+    DutyIncomplete,
+    /// The finished shank does not bear its duty.
+    DutyTooMuch {
+        /// How many times the duty it bears.
+        safety: f64,
+    },
+    /// The finished shank bears its duty with little to spare.
+    SafetyLow {
+        /// How many times the duty it bears.
+        safety: f64,
     },
     /// The countersink is larger than the finished end leaves room for.
     CountersinkTooWide {
@@ -218,12 +353,22 @@ impl Code {
             | Self::NoSection
             | Self::TooMany
             | Self::TaperComesToAPoint
+            | Self::TaperTooSteep
+            | Self::GapBefore { .. }
+            | Self::SectionsOverlap { .. }
+            | Self::LengthsDisagree { .. }
+            | Self::FeatureTooDeep
+            | Self::BoreTooWide { .. }
             | Self::LimitsCrossed { .. }
             | Self::NoSuchLimits
             | Self::ShankTooShort { .. }
             | Self::NotCleanedUp { .. }
             | Self::BreaksOut { .. }
             | Self::GripTooShort { .. }
+            | Self::ReceiverTakesOthers { .. }
+            | Self::FlatMissesShank { .. }
+            | Self::SleeveYields
+            | Self::DutyTooMuch { .. }
             | Self::CountersinkTooWide { .. }
             | Self::CountersinkInHole { .. }
             | Self::NoCentreDrill { .. }
@@ -240,11 +385,28 @@ impl Code {
             | Self::ThreadLeft { .. }
             | Self::ThreadCutAway
             | Self::ThreadBelowHole { .. }
+            | Self::ReamBelowHole { .. }
+            | Self::StepNotWider
+            | Self::HolesMeet { .. }
+            | Self::FeatureOffShank { .. }
+            | Self::FeatureCutsNothing
+            | Self::CrossHoleStays { .. }
             | Self::FilletInPart { .. }
             | Self::ShoulderStandsOff { .. }
             | Self::CountersinkOnThread { .. }
             | Self::PointTouchesBottom { .. }
             | Self::NoShoulder
+            | Self::LimitsAsked { .. }
+            | Self::SleeveTooThin { .. }
+            | Self::SleeveMaySlip { .. }
+            | Self::CaseTurnedAway { .. }
+            | Self::CaseDepthUnknown
+            | Self::DutyIncomplete
+            | Self::SafetyLow { .. }
+            | Self::MayNotGoIn { .. }
+            | Self::FilletMeetsEdge { .. }
+            | Self::ShoulderTooLow { .. }
+            | Self::ShorterThanStandard { .. }
             | Self::SharpShoulder
             | Self::SharpEnd
             | Self::FacedBack { .. }

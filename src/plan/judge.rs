@@ -3,9 +3,12 @@
 use super::Checked;
 use super::finding::{Code, Finding};
 use crate::cutting::is_hard;
-use crate::job::{Bore, BoreField, CentreOrder, CutOffMethod, Field, Job, Section, SectionField};
-use crate::part::{BoreShape, Received, SAME, TaperEnds};
-use crate::quantity::Length;
+use crate::job::{
+    Bore, BoreEnd, BoreField, CentreOrder, CutOffMethod, Field, Hole, Job, Section, SectionField,
+    Turned,
+};
+use crate::part::{BoreShape, Received, SAME, STEEPEST, TaperEnds};
+use crate::quantity::{Angle, Length, TaperRatio};
 use crate::rework::{CutKind, CutOff, WantedShank};
 use crate::tables::WorkMaterial;
 
@@ -18,49 +21,120 @@ pub(super) fn form_findings(job: &Job) -> Vec<Finding> {
     if job.part.sections.is_empty() {
         findings.push(Finding::at(Field::Sections, Code::NoSection));
     }
-    if job.part.sections.len() > Job::MOST_SECTIONS {
-        findings.push(Finding::at(Field::Sections, Code::TooMany));
-    }
-    if job.part.bores.len() > Job::MOST_BORES {
-        findings.push(Finding::at(Field::Bores, Code::TooMany));
-    }
+    let part = &job.part;
+    let lists = [
+        (
+            Field::HeadBeyond,
+            part.head_beyond.len(),
+            Job::MOST_HEAD_BEYOND,
+        ),
+        (Field::Sections, part.sections.len(), Job::MOST_SECTIONS),
+        (Field::Features, part.features.len(), Job::MOST_FEATURES),
+        (Field::Bores, part.bores.len(), Job::MOST_BORES),
+    ];
+    let long = lists.into_iter().filter(|(_, count, most)| count > most);
+    findings.extend(long.map(|(field, ..)| Finding::at(field, Code::TooMany)));
     findings
 }
 
-/// A thread cannot be deeper than the hole that it is cut in.
-pub(super) fn thread_depth_findings(job: &Job, checked: &Checked) -> Vec<Finding> {
-    let deeper = |(index, bore): (u8, &Bore)| {
-        let depth = |name| checked.length(Field::Bore(index, name));
-        let Bore::Tapped { .. } = bore else {
-            return None;
+/// A thread or a reamed part cannot be deeper than the hole that it is cut in, nor a step narrower than the hole.
+pub(super) fn hole_findings(job: &Job, checked: &Checked) -> Vec<Finding> {
+    let wrong = |(index, bore): (u8, &Bore)| {
+        let length = |name| checked.length(Field::Bore(index, name));
+        let at = |name, code| Some(Finding::at(Field::Bore(index, name), code));
+        let deeper = |upper| {
+            let by = length(upper)? - length(BoreField::DrillDepth)?;
+            (by.to_mm() > SAME).then_some(by)
         };
-        let by = depth(BoreField::ThreadDepth)? - depth(BoreField::DrillDepth)?;
-        let field = Field::Bore(index, BoreField::DrillDepth);
-        (by.to_mm() > SAME).then(|| Finding::at(field, Code::ThreadBelowHole { by }))
+        match bore.hole {
+            Hole::Tapped { .. } => {
+                let by = deeper(BoreField::ThreadDepth)?;
+                at(BoreField::DrillDepth, Code::ThreadBelowHole { by })
+            }
+            Hole::Reamed { .. } => {
+                let by = deeper(BoreField::ReamDepth)?;
+                at(BoreField::DrillDepth, Code::ReamBelowHole { by })
+            }
+            Hole::Stepped { .. } => {
+                let wider = length(BoreField::StepDiameter)? - length(BoreField::Diameter)?;
+                if wider.to_mm() > SAME {
+                    return None;
+                }
+                at(BoreField::StepDiameter, Code::StepNotWider)
+            }
+            Hole::Drilled { .. } | Hole::Through { .. } | Hole::CentreHole { .. } => None,
+        }
     };
     (0..=u8::MAX)
         .zip(&job.part.bores)
-        .filter_map(deeper)
+        .filter_map(wrong)
         .collect()
 }
 
-/// A standard taper told to be longer than its cone has no end; seen before the part is put together.
+/// A taper told to be longer than its cone has no end, and one steeper than 90° is no shank.
 pub(super) fn taper_findings(job: &Job, checked: &Checked) -> Vec<Finding> {
+    let wrong = |(index, section): (u8, &Section)| {
+        let field = |name| Field::Section(index, name);
+        let length = |name| checked.length(field(name));
+        let at = |name, code| Some(Finding::at(field(name), code));
+        let (start, end, long, name) = match &section.turned {
+            Turned::StandardTaper { taper, length, .. } => {
+                let ends = TaperEnds::of_section(index, *taper, length.as_ref(), checked)?;
+                if ends.length <= Length::ZERO {
+                    return at(SectionField::PastGauge, Code::OutOfBounds);
+                }
+                let name = SectionField::Length;
+                (ends.from_diameter, ends.to_diameter, ends.length, name)
+            }
+            Turned::Taper { .. } => (
+                length(SectionField::ShoulderDiameter)?,
+                length(SectionField::EndDiameter)?,
+                length(SectionField::Length)?,
+                SectionField::Length,
+            ),
+            Turned::RatioTaper { .. } => {
+                let ratio: TaperRatio = checked.value(field(SectionField::Ratio))?;
+                if ratio.to_one_in().abs() < STEEPEST {
+                    return at(SectionField::Ratio, Code::TaperTooSteep);
+                }
+                let (start, long) = (
+                    length(SectionField::ShoulderDiameter)?,
+                    length(SectionField::Length)?,
+                );
+                (
+                    start,
+                    start - long / ratio.to_one_in(),
+                    long,
+                    SectionField::Length,
+                )
+            }
+            Turned::AngleTaper { .. } => {
+                let angle: Angle = checked.value(field(SectionField::Angle))?;
+                if angle.to_degrees().abs() > 90.0 {
+                    return at(SectionField::Angle, Code::TaperTooSteep);
+                }
+                let (start, long) = (
+                    length(SectionField::ShoulderDiameter)?,
+                    length(SectionField::Length)?,
+                );
+                let narrowing = long * (2.0 * (angle / 2.0).to_radians().tan());
+                (start, start - narrowing, long, SectionField::Length)
+            }
+            Turned::Cylinder { .. }
+            | Turned::Groove { .. }
+            | Turned::Thread { .. }
+            | Turned::Relief { .. } => return None,
+        };
+        if end <= Length::ZERO {
+            return at(name, Code::TaperComesToAPoint);
+        }
+        // Half the included angle is 45° where the radius changes as much as the length.
+        let steep = (start - end).abs() / 2.0;
+        (steep.to_mm() > long.to_mm() + SAME).then(|| Finding::at(field(name), Code::TaperTooSteep))
+    };
     (0..=u8::MAX)
         .zip(&job.part.sections)
-        .filter_map(|(index, section)| {
-            let Section::StandardTaper { taper, length, .. } = section else {
-                return None;
-            };
-            let field = |name| Field::Section(index, name);
-            let ends = TaperEnds::of_section(index, *taper, length.as_ref(), checked)?;
-            if ends.length <= Length::ZERO {
-                let past_gauge = field(SectionField::PastGauge);
-                return Some(Finding::at(past_gauge, Code::OutOfBounds));
-            }
-            (ends.to_diameter <= Length::ZERO)
-                .then(|| Finding::at(field(SectionField::Length), Code::TaperComesToAPoint))
-        })
+        .filter_map(wrong)
         .collect()
 }
 
@@ -101,6 +175,9 @@ pub(super) fn thread_findings(received: &Received, cut: &CutOff) -> Vec<Finding>
         return Vec::new();
     }
     let cut_thread = |bore: &BoreShape| {
+        if bore.end == BoreEnd::HeadEnd {
+            return None;
+        }
         let length = cut.shank_finished.value - bore.thread_end?;
         let code = if length.to_mm() <= SAME {
             Code::ThreadCutAway
@@ -114,7 +191,7 @@ pub(super) fn thread_findings(received: &Received, cut: &CutOff) -> Vec<Finding>
 }
 
 /// What is wrong with the fillet at the shoulder and the chamfer at the end.
-pub(super) fn shoulder_findings(
+pub(crate) fn shoulder_findings(
     checked: &Checked,
     received: &Received,
     shank: &WantedShank,
@@ -145,8 +222,7 @@ fn fillet_finding(received: &Received, shank: &WantedShank, fillet: Length) -> O
     let head = received.head.radius_at(Length::ZERO);
     let shoulder = head - shank.diameter / 2.0;
     // The fillet is cut from the shank as received: it cannot be higher than the metal there.
-    let stock = received.outer.radius_at(Length::ZERO) - received.runout / 2.0;
-    let metal = stock - shank.diameter / 2.0;
+    let metal = received.solid.radius_at(Length::ZERO) - shank.diameter / 2.0;
     if shoulder < NO_STEP {
         Some(Finding::at(Field::HeadDiameter, Code::NoShoulder))
     } else if fillet.to_mm() > shoulder.to_mm() + SAME {

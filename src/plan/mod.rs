@@ -5,6 +5,7 @@
 mod checked;
 mod finding;
 mod judge;
+mod shape;
 mod usual;
 
 use serde::Serialize;
@@ -12,18 +13,22 @@ use serde::Serialize;
 pub(crate) use checked::Checked;
 pub use checked::{is_in_bounds, number_fields};
 pub use finding::{Code, Finding, Level};
+pub(crate) use judge::shoulder_findings;
 pub use usual::usual_value;
 
 use crate::cutting::passes::{PassQuestion, stock_off};
 use crate::cutting::{CycleTime, StockOff, usual_kerf};
 use crate::job::{Field, Job};
+use crate::order;
 use crate::part::{Pick, Profile, Received};
 use crate::quantity::Length;
+use crate::receiver::{self, ReceiverPlan};
 use crate::rework::centre::{CentreQuestion, plan_centre};
-use crate::rework::finished::{Nominal, metal_budget, size_limits};
+use crate::rework::finished::{Nominal, size_limits};
+use crate::rework::metal::{masses, metal_budget};
 use crate::rework::{
-    Centre, CleanUp, CutOff, MetalBudget, SizeLimits, Wall, WantedShank, clean_up, cut_off, grip,
-    wall,
+    Bears, Centre, CleanUp, CutOff, Kept, Masses, MetalBudget, SizeLimits, Wall, WantedShank,
+    bears, clean_up, cut_off, grip, kept, wall,
 };
 use crate::working::Figure;
 
@@ -32,6 +37,8 @@ use crate::working::Figure;
 pub struct Plan {
     /// Where to cut, what falls off, how long the shank is then.
     pub cut_off: Option<CutOff>,
+    /// What the receiver asks, and how the shank fits into it.
+    pub receiver: Option<ReceiverPlan>,
     /// What the receiver can grip.
     pub grip: Option<Figure<Length>>,
     /// What is turned off, pass by pass.
@@ -48,6 +55,12 @@ pub struct Plan {
     pub walls: Vec<Wall>,
     /// Where the metal goes.
     pub metal: Option<MetalBudget>,
+    /// What is kept of strength and stiffness.
+    pub kept: Option<Kept>,
+    /// What the finished shank bears.
+    pub bears: Option<Bears>,
+    /// What the whole part weighs before and after.
+    pub masses: Option<Masses>,
     /// What there is to say, worst first; never empty.
     pub findings: Vec<Finding>,
     /// The outlines, for the drawing.
@@ -66,6 +79,8 @@ pub struct Shape {
     pub finished: Option<Profile>,
     /// The holes of the finished shank, the new centre included.
     pub finished_holes: Option<Profile>,
+    /// The new centre alone; empty where none is made.
+    pub new_centre: Profile,
 }
 
 /// Computes all that follows from a job. Pure and total: it never panics and shows no number that is not finite.
@@ -86,21 +101,27 @@ pub fn plan(job: &Job) -> Plan {
     };
     plan.findings.extend(judge::form_findings(job));
     plan.findings.extend(judge::taper_findings(job, &checked));
-    plan.findings
-        .extend(judge::thread_depth_findings(job, &checked));
+    plan.findings.extend(judge::hole_findings(job, &checked));
     match size_limits(job, &checked) {
         Ok(limits) => plan.limits = limits,
         Err(finding) => plan.findings.push(finding),
     }
-    if lists_fit(job)
-        && let Some(received) = Received::from_job(job, &checked)
-    {
+    if let Some(received) = Received::from_job(job, &checked) {
+        plan.findings.extend(shape::findings(job, &received));
         plan_part(job, &checked, received, &mut plan);
+    }
+    // A hole wider than the part has been said; what it does to the finished shank says nothing more.
+    if plan
+        .findings
+        .iter()
+        .any(|it| matches!(it.code, Code::BoreTooWide { .. }))
+    {
+        plan.findings
+            .retain(|it| !matches!(it.code, Code::BreaksOut { .. }));
     }
     plan.findings.dedup();
     // Stable, so that findings of one level stay in the order of the work.
-    plan.findings
-        .sort_by_key(|finding| core::cmp::Reverse(finding.level));
+    order::by(&mut plan.findings, |a, b| b.level.cmp(&a.level));
     if plan.findings.is_empty() {
         plan.findings.push(Finding {
             level: Level::Clear,
@@ -109,11 +130,6 @@ pub fn plan(job: &Job) -> Plan {
         });
     }
     plan
-}
-
-fn lists_fit(job: &Job) -> bool {
-    (1..=Job::MOST_SECTIONS).contains(&job.part.sections.len())
-        && job.part.bores.len() <= Job::MOST_BORES
 }
 
 fn plan_part(job: &Job, checked: &Checked, received: Received, plan: &mut Plan) {
@@ -129,13 +145,29 @@ fn plan_part(job: &Job, checked: &Checked, received: Received, plan: &mut Plan) 
     }
     if let Some(shank) = &shank {
         plan.findings
-            .extend(judge::shoulder_findings(checked, &received, shank));
+            .extend(shoulder_findings(checked, &received, shank));
+    }
+    let nominal = checked.length(Field::WantedDiameter).unwrap_or_default();
+    let asked = receiver::asked(job, checked, nominal);
+    if let (Some(shank), Some(limits)) = (&shank, plan.limits) {
+        let goes_into = ReceiverPlan::new(job, checked, limits, nominal, shank, &received);
+        plan.findings.extend(receiver::findings(
+            job, checked, &goes_into, limits, nominal, shank, &received,
+        ));
+        plan.receiver = Some(goes_into);
     }
     if let (Some(shank), Some(cut)) = (&shank, &plan.cut_off) {
-        let figure = grip::grip(checked, cut, shank);
+        let figure = grip::grip(checked, &asked, cut, shank);
         plan.findings
-            .extend(grip::findings(checked, figure.value, cut, shank));
+            .extend(grip::findings(checked, &asked, figure.value, cut, shank));
         plan.grip = Some(figure);
+    }
+    if let Some(shank) = &shank {
+        plan.findings.extend(shape::through_findings(
+            &received.features,
+            shank.length,
+            shank.diameter,
+        ));
     }
     if let (Some(shank), Some(limits)) = (&shank, plan.limits) {
         plan_turning(job, checked, &received, shank, limits, plan);
@@ -169,10 +201,15 @@ fn plan_turning(
     let nominal = Nominal { job, checked };
     plan.findings
         .extend(clean.and_then(|found| clean_up::finding(found, limits, polishing, &nominal)));
+    plan.kept = kept::kept(received, shank);
+    if let Some(kept) = &plan.kept {
+        let found = bears::bears(job, checked, received, shank, &kept.after);
+        plan.findings.extend(bears::findings(job, checked, &found));
+        plan.bears = Some(found);
+    }
     plan.walls = wall::walls(received, shank, limits);
-    let offset = received.runout / 2.0;
     plan.findings
-        .extend(wall::findings(&plan.walls, limits, offset, &nominal));
+        .extend(wall::findings(&plan.walls, limits, &nominal));
     let question = PassQuestion {
         job,
         checked,
@@ -218,12 +255,15 @@ fn plan_end(
     }
     let stock = received.outer.between(Length::ZERO, face);
     let finished = shank.outer.merge(&stock, Pick::Smaller);
-    plan.metal = Some(metal_budget(received, cut, &finished, &outline));
-    plan.shape.finished_holes = Some(
-        received
-            .inner
-            .between(received.head.start(), face)
-            .merge(&outline, Pick::Larger),
-    );
+    let holes = received
+        .inner
+        .between(received.head.start(), face)
+        .merge(&outline, Pick::Larger);
+    let budget = metal_budget(received, cut, &finished, &outline);
+    let density = job.part.material.density();
+    plan.masses = masses(received, &finished, &holes, budget.offcut, density);
+    plan.metal = Some(budget);
+    plan.shape.finished_holes = Some(holes);
     plan.shape.finished = Some(finished);
+    plan.shape.new_centre = outline;
 }

@@ -3,18 +3,25 @@
 //! Lengths are kept in millimetres, everything else in the unit that a machine shop reads off a dial.
 //! Nothing outside the core does arithmetic on a bare number that has a unit.
 
+mod between;
+pub(crate) mod digits;
+mod enter;
 mod entry;
 mod read;
 mod read_error;
 #[cfg(test)]
 mod read_tests;
 pub mod show;
+#[cfg(test)]
+mod show_tests;
+mod unit;
 mod units;
 
-pub use entry::{Dimension, Entered, Entry, Number, Term, Typed, Unit};
+pub use entry::{Entered, Entry, Number, Term, Typed};
 pub use read::read;
 pub use read_error::{MOST_CHARACTERS, ReadError, ReadErrorKind};
 pub use show::{Grade, Units};
+pub use unit::{Dimension, Unit};
 pub use units::{
     Angle, Area, Density, Expansion, Feed, Force, Hardness, Length, Mass, Power, RotationalSpeed,
     SecondMoment, Speed, Stress, TaperRatio, TemperatureStep, Time, Torque, Volume,

@@ -3,8 +3,10 @@
 //! A comma and a point are both decimal marks; there is no thousands mark but a thin or non-breaking space.
 //! What could be meant in two ways is an error that names the place, never a guess.
 
-use super::entry::{Dimension, Entry, Number, Term, Unit};
+use super::entry::{Entry, Number, Term};
 use super::read_error::{MOST_CHARACTERS, ReadError, ReadErrorKind};
+use super::unit::{Dimension, Unit};
+use crate::letter::is_letter;
 
 /// The longest text in a file. What was typed without spaces grows when it is written: eight terms of the most
 /// digits, each with a unit and spaced signs, are 216 characters.
@@ -182,9 +184,7 @@ impl Reader<'_> {
     fn no_number<T>(&self) -> Result<T, ReadError> {
         match self.peek() {
             None | Some('+' | '-') => self.error(ReadErrorKind::NumberMissing),
-            Some(other) if other.is_alphabetic() => {
-                self.error(ReadErrorKind::UnknownUnit(self.word()))
-            }
+            Some(other) if is_letter(other) => self.error(ReadErrorKind::UnknownUnit(self.word())),
             Some(other) => self.error(ReadErrorKind::Unexpected(other)),
         }
     }
@@ -330,7 +330,7 @@ impl Reader<'_> {
             Some(_) => {}
         }
         let word = self.word();
-        let lower = word.to_lowercase();
+        let lower = word.to_ascii_lowercase();
         let known = spellings(self.dimension)
             .iter()
             .find(|(spelling, _)| *spelling == lower);
@@ -339,7 +339,7 @@ impl Reader<'_> {
             return Ok(Some(*unit));
         }
         match word.chars().next() {
-            Some(first) if !(first.is_alphabetic() || first == '"' || first == '\'') => {
+            Some(first) if !(is_letter(first) || first == '"' || first == '\'') => {
                 self.error(ReadErrorKind::Unexpected(first))
             }
             _ => self.error(ReadErrorKind::UnknownUnit(word)),

@@ -1,6 +1,8 @@
 //! Showing quantities: in millimetres or inches, as decimals or as the nearest 1/64.
 
-use super::entry::{Dimension, Entry, Unit};
+use super::digits::push_digits;
+use super::entry::Entry;
+use super::unit::{Dimension, Unit};
 use super::units::{
     Area, Feed, Force, Hardness, Length, Mass, Power, RotationalSpeed, SecondMoment, Speed, Stress,
     TaperRatio, TemperatureStep, Time, Torque, Volume,
@@ -75,28 +77,47 @@ impl Units {
 
     /// A size rounded down in its last digit, so that what is shown does not exceed it.
     pub fn size_at_most(self, length: Length) -> String {
-        self.length(self.to_digit(length, f64::floor), Grade::Size)
+        self.to_digit(length, Grade::Size, f64::floor)
     }
 
     /// A size rounded up in its last digit, so that what is shown reaches it.
     pub fn size_at_least(self, length: Length) -> String {
-        self.length(self.to_digit(length, f64::ceil), Grade::Size)
+        self.to_digit(length, Grade::Size, f64::ceil)
+    }
+
+    /// A length that is marked, rounded down in its last digit or 1/64, so that what is shown does not exceed it.
+    pub fn length_at_most(self, length: Length) -> String {
+        self.to_digit(length, Grade::Length, f64::floor)
+    }
+
+    /// A length that is marked, rounded up in its last digit or 1/64, so that what is shown reaches it.
+    pub fn length_at_least(self, length: Length) -> String {
+        self.to_digit(length, Grade::Length, f64::ceil)
     }
 
     /// A length brought to a whole number of last digits; what is off by rounding alone is left where it is.
-    fn to_digit(self, length: Length, round: fn(f64) -> f64) -> Length {
+    fn to_digit(self, length: Length, grade: Grade, round: fn(f64) -> f64) -> String {
         const ROUNDING: f64 = 1e-6;
-        let digit = if self.is_inch() {
-            Length::inch(0.0001)
-        } else {
-            Length::mm(0.001)
-        };
+        let digit = self.digit(grade);
         let digits = length / digit;
         let nearest = digits.round();
-        if (digits - nearest).abs() < ROUNDING {
-            digit * nearest
+        let off = (digits - nearest).abs();
+        let whole = if off < ROUNDING {
+            nearest
         } else {
-            digit * round(digits)
+            round(digits)
+        };
+        self.length(digit * whole, grade)
+    }
+
+    /// The last digit that is shown, or 1/64 in.
+    const fn digit(self, grade: Grade) -> Length {
+        match (self, grade) {
+            (Self::Metric, Grade::Length) => Length::mm(0.01),
+            (Self::Metric, Grade::Size) => Length::mm(0.001),
+            (Self::InchDecimal, Grade::Length) => Length::inch(0.001),
+            (Self::InchFraction, Grade::Length) => Length::inch(1.0 / 64.0),
+            (_, Grade::Size) => Length::inch(0.0001),
         }
     }
 
@@ -108,6 +129,15 @@ impl Units {
             (Self::InchDecimal, Grade::Length) => decimal(length.to_inch(), 3),
             (Self::InchFraction, Grade::Length) => fraction(length.to_inch()),
             (_, Grade::Size) => decimal(length.to_inch(), 4),
+        }
+    }
+
+    /// What is far finer than a size, such as roughness: `0.8 µm`, `32 µin`.
+    pub fn fine(self, length: Length) -> String {
+        if self.is_inch() {
+            format!("{}{GAP}µin", decimal(length.to_inch() * 1e6, 0))
+        } else {
+            format!("{}{GAP}µm", trimmed(length.to_um(), 1))
         }
     }
 
@@ -304,7 +334,12 @@ pub fn time(time: Time) -> String {
     }
     let hours = (minutes / 60.0).floor();
     let rest = minutes - hours * 60.0;
-    format!("{}{GAP}h{GAP}{rest:02.0}{GAP}min", decimal(hours, 0))
+    let tens = if rest < 10.0 { "0" } else { "" };
+    format!(
+        "{}{GAP}h{GAP}{tens}{}{GAP}min",
+        decimal(hours, 0),
+        decimal(rest, 0)
+    )
 }
 
 /// A spindle speed: `955 rpm`; a slow one with its tenths, `4.5 rpm`.
@@ -315,6 +350,11 @@ pub fn rotation(speed: RotationalSpeed) -> String {
 /// A hardness: `58 HRC`.
 pub fn hardness(hardness: Hardness) -> String {
     format!("{}{GAP}HRC", trimmed(hardness.to_hrc(), 1))
+}
+
+/// A share of a whole: `51 %`; small ones with their tenths, `3.5 %`.
+pub fn share(share: f64) -> String {
+    format!("{}{GAP}%", whole_or_tenths(share * 100.0))
 }
 
 /// A taper as the trade writes it: `1 : 20.047`.
@@ -334,13 +374,13 @@ fn whole_or_tenths(value: f64) -> String {
 
 /// A number with a fixed count of decimals and a true minus sign; never a minus before zero.
 pub fn decimal(value: f64, decimals: usize) -> String {
-    let text = format!("{:.decimals$}", value.abs());
+    let mut text = String::new();
+    push_digits(&mut text, value, decimals);
     let zero = text.bytes().all(|byte| matches!(byte, b'0' | b'.'));
     if value < 0.0 && !zero {
-        format!("{MINUS}{text}")
-    } else {
-        text
+        text.insert(0, MINUS);
     }
+    text
 }
 
 /// A number with at most `decimals` decimals, without trailing zeros.
@@ -369,93 +409,13 @@ fn fraction(inches: f64) -> String {
         numerator /= 2.0;
         denominator /= 2.0;
     }
+    let bar = |part: f64, of: f64| format!("{}/{}", decimal(part, 0), decimal(of, 0));
     if numerator == 0.0 {
-        format!("{about}{sign}{whole:.0}")
+        format!("{about}{sign}{}", decimal(whole, 0))
     } else if whole == 0.0 {
-        format!("{about}{sign}{numerator:.0}/{denominator:.0}")
+        format!("{about}{sign}{}", bar(numerator, denominator))
     } else {
-        format!("{about}{sign}{whole:.0} {numerator:.0}/{denominator:.0}")
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn lengths_are_shown_in_each_style() {
-        let cases = [
-            (Units::Metric, 31.4, Grade::Length, "31.40 mm"),
-            (Units::Metric, -0.0004, Grade::Size, "0.000 mm"),
-            (Units::InchDecimal, 31.75, Grade::Size, "1.2500 in"),
-            (Units::InchFraction, 34.925, Grade::Length, "1 3/8 in"),
-            (Units::InchFraction, 25.0, Grade::Length, "≈ 63/64 in"),
-            (Units::InchFraction, 25.4, Grade::Length, "1 in"),
-            (Units::InchFraction, -12.7, Grade::Length, "−1/2 in"),
-            (Units::InchFraction, 34.925, Grade::Size, "1.3750 in"),
-            (Units::Metric, -2.5, Grade::Length, "−2.50 mm"),
-        ];
-        for (units, mm, grade, wanted) in cases {
-            let shown = units.length(Length::mm(mm), grade).replace(GAP, " ");
-            assert_eq!(shown, wanted);
-        }
-    }
-
-    #[test]
-    fn proposals_are_rounded_to_the_side_on_which_they_mend() {
-        let cases = [
-            (Units::Metric, 24.9996, "24.999 mm", "25.000 mm"),
-            (Units::Metric, 25.0, "25.000 mm", "25.000 mm"),
-            (Units::InchDecimal, 25.4, "1.0000 in", "1.0000 in"),
-            (Units::InchFraction, 25.401, "1.0000 in", "1.0001 in"),
-        ];
-        for (units, mm, down, up) in cases {
-            let length = Length::mm(mm);
-            assert_eq!(units.size_at_most(length).replace(GAP, " "), down);
-            assert_eq!(units.size_at_least(length).replace(GAP, " "), up);
-        }
-    }
-
-    /// The least that can be typed: 0.5 m/min, 0.005 mm a revolution, 5 rpm.
-    #[test]
-    fn slow_speeds_and_fine_feeds_keep_the_digits_that_count() {
-        let plain = |text: String| text.replace(GAP, " ");
-        for (m_per_min, metric, inch) in [
-            (0.5, "0.5 m/min", "1.6 ft/min"),
-            (9.96, "10 m/min", "33 ft/min"),
-            (80.0, "80 m/min", "262 ft/min"),
-        ] {
-            let speed = Speed::m_per_min(m_per_min);
-            assert_eq!(plain(Units::Metric.speed(speed)), metric);
-            assert_eq!(plain(Units::InchDecimal.speed(speed)), inch);
-        }
-        for (mm_per_rev, metric, inch) in [
-            (0.005, "0.005 mm/rev", "0.0002 in/rev"),
-            (0.1, "0.10 mm/rev", "0.0039 in/rev"),
-            (0.125, "0.125 mm/rev", "0.0049 in/rev"),
-            (3.0, "3.00 mm/rev", "0.1181 in/rev"),
-        ] {
-            let feed = Feed::mm_per_rev(mm_per_rev);
-            assert_eq!(plain(Units::Metric.feed(feed)), metric);
-            assert_eq!(plain(Units::InchFraction.feed(feed)), inch);
-        }
-        for (per_min, shown) in [(0.16, "0.2 rpm"), (5.0, "5 rpm"), (954.9, "955 rpm")] {
-            assert_eq!(plain(rotation(RotationalSpeed::per_min(per_min))), shown);
-        }
-    }
-
-    #[test]
-    fn times_are_shown_as_a_shop_says_them() {
-        let cases = [
-            (0.0, "0 s"),
-            (45.0, "45 s"),
-            (100.0, "1.7 min"),
-            (725.0, "12 min"),
-            (3900.0, "65 min"),
-            (7500.0, "2 h 05 min"),
-        ];
-        for (seconds, wanted) in cases {
-            assert_eq!(time(Time::seconds(seconds)).replace(GAP, " "), wanted);
-        }
+        let whole = decimal(whole, 0);
+        format!("{about}{sign}{whole} {}", bar(numerator, denominator))
     }
 }

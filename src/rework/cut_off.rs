@@ -5,12 +5,13 @@
 
 use serde::Serialize;
 
+use super::metal::{mass, net_volume};
 use crate::job::Field;
-use crate::part::{Pick, Profile, Received, SAME};
+use crate::part::{Received, SAME};
 use crate::plan::Checked;
-use crate::quantity::{Length, Mass, Volume};
+use crate::quantity::{Length, Mass};
 use crate::tables::DensityRange;
-use crate::working::{Figure, Input, Meaning, Range, Source, Value, Working};
+use crate::working::{Figure, Input, Meaning, Source, Value, Working};
 
 /// How the shank comes to its length.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -88,7 +89,7 @@ pub(crate) fn cut_off(
         kerf,
         facing,
         offcut_length: exact(offcut, "o", "S − m − k", &[whole, marked, sawn]),
-        offcut_mass: mass(volume, density),
+        offcut_mass: mass(volume, Meaning::OffcutVolume, density),
         shank_after_cut: exact(mark, "R₁", "L + f", &[length, faced]),
         shank_finished: exact(finished, "R₂", "m − f", &[marked, faced]),
     })
@@ -126,45 +127,6 @@ pub(super) fn exact(
             parts: &[],
             inputs,
             source: Source::Geometry,
-        },
-    }
-}
-
-/// The metal of the part as received between two places.
-pub(crate) fn net_volume(received: &Received, from: Length, to: Length) -> Volume {
-    let outer = received.outer.between(from, to);
-    metal(&outer, &received.inner)
-}
-
-/// The metal between an outline and the holes inside it.
-pub(crate) fn metal(outer: &Profile, inner: &Profile) -> Volume {
-    outer.volume() - outer.merge(inner, Pick::Smaller).volume()
-}
-
-/// A mass with the range of the material's density.
-pub(crate) fn mass(volume: Volume, density: DensityRange) -> Figure<Mass> {
-    Figure {
-        value: volume * density.typical,
-        range: Some(Range {
-            low: volume * density.low,
-            high: volume * density.high,
-        }),
-        working: Working {
-            symbol: "m",
-            formula: "V · ρ",
-            parts: &[],
-            inputs: vec![
-                Input::new("V", Meaning::OffcutVolume, Value::Volume(volume)),
-                Input::new(
-                    "ρ",
-                    Meaning::MaterialDensity,
-                    Value::Density(density.typical),
-                ),
-            ],
-            source: Source::Published {
-                title: density.source,
-                confirmed: density.confirmed,
-            },
         },
     }
 }

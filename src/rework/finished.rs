@@ -3,10 +3,9 @@
 use serde::Serialize;
 
 use crate::job::{Field, Job, Tolerance};
-use crate::part::{Pick, Profile, Received};
+use crate::part::Profile;
 use crate::plan::{Checked, Code, Finding};
-use crate::quantity::{Length, Volume};
-use crate::rework::cut_off::{CutOff, metal, net_volume};
+use crate::quantity::Length;
 use crate::tables::deviations;
 
 /// Largest, smallest and aimed-at diameter.
@@ -139,55 +138,5 @@ impl WantedShank {
     /// Diameter of the flat of the end, inside the chamfer.
     pub(crate) fn end_diameter(&self) -> Length {
         self.diameter - self.chamfer * 2.0
-    }
-}
-
-/// Where the metal of the shank as received goes.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
-pub struct MetalBudget {
-    /// The shank as received.
-    pub received: Volume,
-    /// The piece that falls off.
-    pub offcut: Volume,
-    /// What the cut turns into dust.
-    pub kerf: Volume,
-    /// What is faced off.
-    pub facing: Volume,
-    /// What is turned off, the chamfer included.
-    pub turned: Volume,
-    /// What the new centre takes.
-    pub centred: Volume,
-    /// The finished shank.
-    pub left: Volume,
-}
-
-/// Counts where the metal goes, each share from its own outlines; they add up to the shank as received.
-pub(crate) fn metal_budget(
-    received: &Received,
-    cut: &CutOff,
-    finished_outer: &Profile,
-    centre: &Profile,
-) -> MetalBudget {
-    let (finished, mark, end) = (
-        cut.shank_finished.value,
-        cut.shank_after_cut.value,
-        received.shank_length,
-    );
-    let stock = received.outer.between(Length::ZERO, finished);
-    // Holes count only as far as there is metal round them.
-    let holes = received.inner.merge(&stock, Pick::Smaller);
-    let old_holes_left = holes.merge(finished_outer, Pick::Smaller);
-    let all_holes_left = old_holes_left
-        .merge(centre, Pick::Larger)
-        .merge(finished_outer, Pick::Smaller);
-    let turned_from = holes.merge(finished_outer, Pick::Larger);
-    MetalBudget {
-        received: net_volume(received, Length::ZERO, end),
-        offcut: net_volume(received, mark + cut.kerf, end),
-        kerf: net_volume(received, mark, mark + cut.kerf),
-        facing: net_volume(received, finished, mark),
-        turned: stock.volume() - turned_from.volume(),
-        centred: all_holes_left.volume() - old_holes_left.volume(),
-        left: metal(finished_outer, &all_holes_left),
     }
 }

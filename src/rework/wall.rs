@@ -1,13 +1,14 @@
 //! The least wall between a hole and the finished outside.
 //!
-//! Threads count with their major diameter. A hole is taken as true to the shank as received, so turning the
-//! shank true to the features that stay moves the hole off centre by half the runout.
+//! Threads in holes count with their major diameter, outside threads with their bottom, flats and keyways with
+//! theirs. A hole is taken as true to the shank as received, or as far off as entered, and turning the shank true
+//! to the features that stay moves it off centre by half the runout there.
 
 use serde::Serialize;
 
 use super::finished::{Nominal, SizeLimits, WantedShank};
 use crate::job::Field;
-use crate::part::{BoreShape, HAIR, Pick, Profile, Received, SAME};
+use crate::part::{BoreShape, HAIR, OffAxis, Pick, Profile, Received, SAME};
 use crate::plan::{Code, Finding};
 use crate::quantity::Length;
 use crate::tables::Confirmed;
@@ -26,6 +27,8 @@ pub struct Wall {
     pub advised: Length,
     /// The hole's diameter there, threads at their major diameter.
     pub bore_diameter: Length,
+    /// How far the hole's axis may lie beside that of the finished shank there.
+    pub offset: Length,
 }
 
 /// The wall round every hole that is left in the finished shank.
@@ -34,12 +37,12 @@ pub(crate) fn walls(received: &Received, shank: &WantedShank, limits: SizeLimits
     // The smallest permitted shank, without its chamfer: the end has its own finding.
     let straight = WantedShank::new(limits.lower, length, shank.fillet, Length::ZERO).outer;
     let outer = straight
-        .merge(&received.outer.between(Length::ZERO, length), Pick::Smaller)
+        .merge(&received.sound.between(Length::ZERO, length), Pick::Smaller)
         .merge(&received.head, Pick::Larger);
     received
         .bores
         .iter()
-        .filter_map(|bore| wall(bore, &outer, length, received.runout / 2.0))
+        .filter_map(|bore| wall(bore, &outer, length, shank.fillet, &received.off_axis))
         .collect()
 }
 
@@ -49,6 +52,7 @@ struct Candidate {
     least: Length,
     bore_diameter: Length,
     outer_diameter: Length,
+    offset: Length,
 }
 
 /// The thinnest place of a hole; `None` where the hole is gone, or nothing is left round it.
@@ -56,17 +60,31 @@ fn thinnest(
     bore: &BoreShape,
     outer: &Profile,
     length: Length,
-    offset: Length,
+    fillet: Length,
+    off_axis: &OffAxis,
 ) -> Option<Candidate> {
     let left = bore.widest.between(outer.start(), length);
-    // Between these places both are straight, or the outline is the fillet, which falls towards the free end
-    // where holes only widen: the least wall is at one of them.
+    // Between these places both are straight, or the outline is the fillet: the least wall is at one of them, or
+    // where the fillet falls as steeply as the hole does.
     let (places, ends) = (left.points(), outer.points());
+    let alike = places.windows(2).filter_map(|pair| {
+        let [from, to] = pair else { return None };
+        // In the head the axis stays beside by the same amount, so only the shank's part of the hole counts.
+        let start = from.z.max(Length::ZERO);
+        let (hole, shank) = (to.z - from.z, to.z - start);
+        if shank.to_mm() <= SAME {
+            return None;
+        }
+        let beside = (off_axis.at(start) - off_axis.at(to.z)) / shank;
+        let z = as_steep(fillet, (from.radius - to.radius) / hole + beside);
+        (from.z < z && z < to.z).then_some(z)
+    });
     let inside = |z: &Length| left.start() <= *z && *z <= left.end();
     let candidates: Vec<Candidate> = places
         .iter()
         .chain(&ends)
         .map(|point| point.z)
+        .chain(alike)
         .filter(inside)
         // A hair to either side tells apart the two sides of a step.
         .flat_map(|z| [(z, z - HAIR), (z, z + HAIR)])
@@ -74,9 +92,10 @@ fn thinnest(
             let (hole, around) = (left.radius_at(beside), outer.radius_at(beside));
             (hole > Length::ZERO && around > Length::ZERO).then(|| Candidate {
                 at,
-                least: around - hole - offset,
+                least: around - hole - bore.off_centre - off_axis.at(at),
                 bore_diameter: hole * 2.0,
                 outer_diameter: around * 2.0,
+                offset: bore.off_centre + off_axis.at(at),
             })
         })
         .collect();
@@ -88,13 +107,26 @@ fn thinnest(
         .min_by(|a, b| a.at.to_mm().total_cmp(&b.at.to_mm()))
 }
 
-fn wall(bore: &BoreShape, outer: &Profile, length: Length, offset: Length) -> Option<Wall> {
+/// Where a fillet falls by `slope`, for each millimetre along the axis: at the shoulder it falls straight down, and at
+/// its end not at all.
+fn as_steep(fillet: Length, slope: f64) -> Length {
+    fillet * (1.0 - slope.max(0.0) / slope.hypot(1.0))
+}
+
+fn wall(
+    bore: &BoreShape,
+    outer: &Profile,
+    length: Length,
+    fillet: Length,
+    off_axis: &OffAxis,
+) -> Option<Wall> {
     let Candidate {
         at,
         least,
         bore_diameter,
         outer_diameter,
-    } = thinnest(bore, outer, length, offset)?;
+        offset,
+    } = thinnest(bore, outer, length, fillet, off_axis)?;
     Some(Wall {
         bore: bore.index,
         least: Figure {
@@ -115,6 +147,7 @@ fn wall(bore: &BoreShape, outer: &Profile, length: Length, offset: Length) -> Op
         at,
         advised: advised_wall(bore_diameter),
         bore_diameter,
+        offset,
     })
 }
 
@@ -133,16 +166,11 @@ pub const ADVISED_WALL_SOURCE: Source = Source::Published {
 };
 
 /// What the walls mean: a stop where a hole breaks out, a caution where the wall is thin.
-pub(crate) fn findings(
-    walls: &[Wall],
-    limits: SizeLimits,
-    offset: Length,
-    nominal: &Nominal,
-) -> Vec<Finding> {
+pub(crate) fn findings(walls: &[Wall], limits: SizeLimits, nominal: &Nominal) -> Vec<Finding> {
     let judge = |wall: &Wall| {
         let least = wall.least.value;
         if least.to_mm() <= SAME {
-            let lower = wall.bore_diameter + (wall.advised + offset) * 2.0;
+            let lower = wall.bore_diameter + (wall.advised + wall.offset) * 2.0;
             let smallest = nominal.at_least(lower, |limits| limits.lower);
             return Some(Finding::at(
                 Field::WantedDiameter,

@@ -1,12 +1,12 @@
-//! The part itself: outlines, cut surfaces, metal that goes, threads, the cut and the axis.
+//! The part itself: outlines, cut surfaces, metal that goes, the cut and the axis.
 //!
-//! Above the axis is the outside view, below it the section. Line types after ISO 128-2 and ISO 128-3, threads
-//! after ISO 6410-1: the crests of a tapped hole thick, its major diameter thin, the hatching up to the crests.
+//! Above the axis is the outside view, below it the section. Line types after ISO 128-2 and ISO 128-3. Holes beside
+//! the axis and threads are in `holes.rs`, what is cut into the shank in `cuts.rs`.
 
 use super::geometry::{Geometry, Point, Role, Shape};
 use super::hatch::{Lean, hatch};
 use super::scale::{Scale, Side};
-use crate::part::{BoreShape, Pick, Profile, Received, SAME};
+use crate::part::{Pick, Profile, Received, SAME};
 use crate::plan::Plan;
 use crate::quantity::Length;
 
@@ -18,26 +18,42 @@ const HATCH_PITCH: f64 = 6.0;
 
 /// The outlines that a drawing is made of.
 pub(crate) struct Body<'a> {
-    received: &'a Received,
+    pub(super) received: &'a Received,
     /// Head and shank as received.
-    outer: Profile,
-    /// The holes as received.
-    holes: Profile,
-    /// Head and finished shank, with the finished holes.
-    finished: Option<(Profile, Profile)>,
+    pub(super) outer: Profile,
+    /// The holes on the axis as received.
+    pub(super) holes: Profile,
+    /// What is wanted, where there is metal for it.
+    pub(super) finished: Option<Finished>,
     /// Where the cut is marked, and where the offcut begins.
     cut: Option<(Length, Length)>,
+}
+
+/// The outlines of the finished part.
+pub(super) struct Finished {
+    /// The shank alone.
+    pub(super) shank: Profile,
+    /// Head and shank.
+    pub(super) outer: Profile,
+    /// The holes on the axis.
+    pub(super) holes: Profile,
 }
 
 impl<'a> Body<'a> {
     /// The outlines of a plan; what is not planned is left out.
     pub(crate) fn new(received: &'a Received, plan: &Plan) -> Self {
-        let finished = plan
-            .shape
-            .finished
-            .as_ref()
-            .zip(plan.shape.finished_holes.as_ref())
-            .map(|(shank, holes)| (shank.merge(&received.head, Pick::Larger), holes.clone()));
+        let on_axis = received.bores.iter().filter(|bore| !is_beside(bore));
+        let holes = on_axis.fold(Profile::default(), |all, bore| {
+            all.merge(&bore.profile, Pick::Larger)
+        });
+        let finished = plan.shape.finished.as_ref().map(|shank| {
+            let left = holes.between(received.head.start(), shank.end());
+            Finished {
+                shank: shank.clone(),
+                outer: shank.merge(&received.head, Pick::Larger),
+                holes: left.merge(&plan.shape.new_centre, Pick::Larger),
+            }
+        });
         let cut = plan
             .cut_off
             .as_ref()
@@ -49,10 +65,44 @@ impl<'a> Body<'a> {
         Self {
             received,
             outer: received.whole_outer(),
-            holes: received.inner.clone(),
+            holes,
             finished,
             cut,
         }
+    }
+
+    /// Where anything of the part begins, ends or bends along the axis.
+    pub(crate) fn places(&self) -> Vec<Length> {
+        let mut outlines = vec![&self.outer, &self.holes];
+        if let Some(finished) = &self.finished {
+            outlines.extend([&finished.outer, &finished.holes]);
+        }
+        outlines.extend(self.received.bores.iter().map(|bore| &bore.widest));
+        let points = outlines.into_iter().flat_map(Profile::points);
+        let mut places: Vec<Length> = points.map(|point| point.z).collect();
+        for section in &self.received.sections {
+            places.extend([section.from, section.to]);
+        }
+        for feature in &self.received.features {
+            places.extend([feature.from, feature.to]);
+        }
+        places.extend(
+            self.received
+                .bores
+                .iter()
+                .filter_map(|bore| bore.thread_end),
+        );
+        places.extend(
+            self.cut
+                .into_iter()
+                .flat_map(|(mark, offcut)| [mark, offcut]),
+        );
+        places
+    }
+
+    /// How far the part reaches from the axis at a place, in pixels.
+    pub(crate) fn reach_at(&self, z: Length, scale: &Scale) -> f64 {
+        self.outer.radius_at(z).to_mm() * scale.factor
     }
 
     /// Everything of the part, in the order that it is painted.
@@ -60,10 +110,12 @@ impl<'a> Body<'a> {
         let mut shapes = Vec::new();
         self.push_removed(scale, &mut shapes);
         self.push_section(scale, &mut shapes);
+        self.push_open(scale, &mut shapes);
         self.push_received(scale, &mut shapes);
         self.push_threads(scale, &mut shapes);
         self.push_finished(scale, &mut shapes);
-        self.push_cut(scale, &mut shapes);
+        self.push_cuts(scale, &mut shapes);
+        self.push_cut_line(scale, &mut shapes);
         let ends = [
             scale.x(self.outer.start()) - OVERHANG,
             scale.x(self.outer.end()) + OVERHANG,
@@ -72,12 +124,13 @@ impl<'a> Body<'a> {
             Role::Axis,
             ends.map(|x| Point::new(x, scale.axis)).to_vec(),
         ));
+        shapes.retain(|shape| !shape.geometry.is_empty());
         shapes
     }
 
     /// Metal that goes: a tint on both sides, hatching in the section, the kerf by itself.
     fn push_removed(&self, scale: &Scale, shapes: &mut Vec<Shape>) {
-        let Some((finished, finished_holes)) = &self.finished else {
+        let Some(finished) = &self.finished else {
             return;
         };
         let end = self.outer.end();
@@ -86,7 +139,7 @@ impl<'a> Body<'a> {
         let shank = |from, to| self.received.outer.between(from, to);
         let mut hatched = Vec::new();
         for (side, holes) in [(Side::View, &nothing), (Side::Section, &self.holes)] {
-            let stays = finished.merge(holes, Pick::Larger);
+            let stays = finished.outer.merge(holes, Pick::Larger);
             for piece in [shank(Length::ZERO, mark), shank(offcut, end)] {
                 if !piece.is_empty() {
                     hatched.push((side, scale.ring(side, &piece, &stays)));
@@ -98,7 +151,7 @@ impl<'a> Body<'a> {
             }
         }
         // The new centre: what is hole afterwards and was metal before.
-        let new_hole = finished_holes.merge(finished, Pick::Smaller);
+        let new_hole = finished.holes.merge(&finished.outer, Pick::Smaller);
         hatched.push((
             Side::Section,
             scale.ring(Side::Section, &new_hole, &self.holes),
@@ -125,10 +178,10 @@ impl<'a> Body<'a> {
         shapes.push(segments(Role::SectionHatch, lines));
     }
 
-    fn stays(&self) -> (&Profile, &Profile) {
-        self.finished
-            .as_ref()
-            .map_or((&self.outer, &self.holes), |(outer, holes)| (outer, holes))
+    /// The outline and the holes on the axis of what stays.
+    pub(super) fn stays(&self) -> (&Profile, &Profile) {
+        let finished = self.finished.as_ref();
+        finished.map_or((&self.outer, &self.holes), |it| (&it.outer, &it.holes))
     }
 
     /// The part as received, thin. Edges that the finished part covers are left out.
@@ -137,71 +190,23 @@ impl<'a> Body<'a> {
             shapes.push(polyline(Role::ThinOutline, scale.line(side, &self.outer)));
         }
         push_runs(Role::ThinOutline, scale, &self.holes, shapes);
-        let (finished, face) = match &self.finished {
-            Some((finished, _)) => (finished.clone(), finished.end()),
-            None => (Profile::default(), self.outer.start()),
-        };
-        let mut edges: Vec<(Point, Point)> = corners(&self.outer)
-            .map(|(z, radius)| {
-                let covered = finished.radius_at(z).min(radius);
-                let at = |radius| scale.point(Side::View, z, radius);
-                (at(covered), at(radius))
-            })
-            .collect();
-        edges.extend(hole_edges(scale, &self.holes, face, self.outer.end()));
-        shapes.push(segments(Role::ThinOutline, edges));
-    }
-
-    fn push_threads(&self, scale: &Scale, shapes: &mut Vec<Shape>) {
-        let face = self.stays().0.end();
-        for bore in &self.received.bores {
-            let Some(thread_end) = bore.thread_end else {
-                continue;
-            };
-            let major = bore.widest.radius_at(bore.widest.end());
-            let lines = self
-                .threaded(bore, major)
-                .into_iter()
-                .map(|(from, to)| {
-                    let at = |z| scale.point(Side::Section, z, major);
-                    (at(from), at(to))
-                })
-                .collect();
-            shapes.push(segments(Role::ThreadThin, lines));
-            // The end of the full thread is a thick line across, up to the major diameter.
-            let at = |radius| scale.point(Side::Section, thread_end, radius);
-            let limit = (at(Length::ZERO), at(major));
-            let stays = self.finished.is_some() && thread_end < face;
-            let role = if stays {
-                Role::ThickOutline
-            } else {
-                Role::ThinOutline
-            };
-            shapes.push(segments(role, vec![limit]));
-        }
-    }
-
-    /// Where the major diameter of a thread lies in metal: outside every hole, inside the part.
-    fn threaded(&self, bore: &BoreShape, major: Length) -> Vec<(Length, Length)> {
-        let Some(thread_end) = bore.thread_end else {
-            return Vec::new();
-        };
-        let end = self.outer.end();
-        let holes = match &self.finished {
-            Some((_, finished)) => self.holes.merge(finished, Pick::Larger),
-            None => self.holes.clone(),
-        };
-        let open = holes.above(major, thread_end, end);
-        let metal = self.outer.above(major, thread_end, end);
-        metal
-            .into_iter()
-            .flat_map(|stretch| without(stretch, &open))
-            .collect()
+        let nothing = Profile::default();
+        let finished = self.finished.as_ref().map(|finished| &finished.outer);
+        let edges = corners(&self.outer).map(|(z, radius)| {
+            let covered = finished.unwrap_or(&nothing).radius_at(z).min(radius);
+            let at = |radius| scale.point(Side::View, z, radius);
+            (at(covered), at(radius))
+        });
+        shapes.push(segments(Role::ThinOutline, edges.collect()));
+        let from = finished.map_or(self.outer.start(), Profile::end);
+        let edges = hole_edges(scale, &self.holes, from, self.outer.end());
+        shapes.push(segments(Role::ThinOutline, edges.collect()));
+        self.push_holes_beside(Role::ThinOutline, self.outer.end(), scale, shapes);
     }
 
     /// The finished part, thick: its outline, its holes in the section, its edges in the view.
     fn push_finished(&self, scale: &Scale, shapes: &mut Vec<Shape>) {
-        let Some((outer, holes)) = &self.finished else {
+        let Some(Finished { outer, holes, .. }) = &self.finished else {
             return;
         };
         let mut around = scale.line(Side::View, outer);
@@ -217,9 +222,10 @@ impl<'a> Body<'a> {
             .collect();
         edges.extend(hole_edges(scale, &holes, outer.start(), outer.end()));
         shapes.push(segments(Role::ThickOutline, edges));
+        self.push_holes_beside(Role::ThickOutline, outer.end(), scale, shapes);
     }
 
-    fn push_cut(&self, scale: &Scale, shapes: &mut Vec<Shape>) {
+    fn push_cut_line(&self, scale: &Scale, shapes: &mut Vec<Shape>) {
         let Some((mark, _)) = self.cut else {
             return;
         };
@@ -230,6 +236,11 @@ impl<'a> Body<'a> {
         }
         shapes.push(polyline(Role::CutLine, ends.to_vec()));
     }
+}
+
+/// Whether a hole lies beside the axis of the shank.
+pub(super) fn is_beside(bore: &crate::part::BoreShape) -> bool {
+    bore.off_centre.to_mm() > SAME
 }
 
 /// The edges that are seen from outside: where the outline turns or steps, except into the fillet.
@@ -256,15 +267,15 @@ fn hole_edges(
         })
 }
 
-struct Turn {
-    z: Length,
+pub(super) struct Turn {
+    pub(super) z: Length,
     /// The smaller radius at a step: the rest of it is outline already.
-    radius: Length,
-    seen: bool,
+    pub(super) radius: Length,
+    pub(super) seen: bool,
 }
 
 /// The places inside each stretch of an outline where its direction changes.
-fn turns(profile: &Profile) -> Vec<Turn> {
+pub(super) fn turns(profile: &Profile) -> Vec<Turn> {
     /// Two chords of an arc differ less in slope than this, an edge worth drawing more.
     const SMOOTH: f64 = 0.16;
     let mut turns = Vec::new();
@@ -291,25 +302,13 @@ fn turns(profile: &Profile) -> Vec<Turn> {
     turns
 }
 
-fn without(stretch: (Length, Length), holes: &[(Length, Length)]) -> Vec<(Length, Length)> {
-    let mut left = vec![stretch];
-    for (from, to) in holes {
-        left = left
-            .into_iter()
-            .flat_map(|(start, end)| [(start, end.min(*from)), (start.max(*to), end)])
-            .filter(|(start, end)| (*end - *start).to_mm() > SAME)
-            .collect();
-    }
-    left
-}
-
 fn push_runs(role: Role, scale: &Scale, profile: &Profile, shapes: &mut Vec<Shape>) {
     for run in profile.runs() {
         shapes.push(polyline(role, scale.run(Side::Section, &run)));
     }
 }
 
-fn polyline(role: Role, points: Vec<Point>) -> Shape {
+pub(super) fn polyline(role: Role, points: Vec<Point>) -> Shape {
     let closed = false;
     Shape {
         role,
@@ -317,7 +316,7 @@ fn polyline(role: Role, points: Vec<Point>) -> Shape {
     }
 }
 
-fn ring(role: Role, points: Vec<Point>) -> Shape {
+pub(super) fn ring(role: Role, points: Vec<Point>) -> Shape {
     let closed = true;
     Shape {
         role,
@@ -325,7 +324,7 @@ fn ring(role: Role, points: Vec<Point>) -> Shape {
     }
 }
 
-fn segments(role: Role, lines: Vec<(Point, Point)>) -> Shape {
+pub(super) fn segments(role: Role, lines: Vec<(Point, Point)>) -> Shape {
     Shape {
         role,
         geometry: Geometry::Segments(lines),

@@ -5,9 +5,9 @@
 
 use super::drawing::Stage;
 use super::geometry::{Area, Point};
-use super::scale::Side;
-use crate::job::{Bore, BoreField, CentreOrder, Field, Job, Section, SectionField};
-use crate::part::{BoreShape, Received, SAME, SectionShape};
+use super::scale::{Scale, Side};
+use crate::job::{CentreOrder, Field, Job};
+use crate::part::Received;
 use crate::plan::Plan;
 use crate::quantity::{Entry, Grade, Length, Units};
 use crate::rework::CutOff;
@@ -79,6 +79,24 @@ pub(crate) struct Wish {
     pub(crate) text: String,
     pub(crate) side: Side,
     pub(crate) target: Target,
+    pub(crate) rank: Rank,
+}
+
+/// How much a dimension is missed when there is no room for it, the most first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) enum Rank {
+    /// What is looked at now.
+    Picked,
+    /// What the shank is: sizes and lengths of its sections, all that is wanted, the cut.
+    Shank,
+    /// The head at the shoulder, the length over all, the sizes of holes.
+    Body,
+    /// Depths of holes, the sizes of what is cut in.
+    Detail,
+    /// Where it is and how long.
+    Place,
+    /// The rest of the head, slots, steps, what is beside the axis.
+    Rest,
 }
 
 /// What a dimension points at.
@@ -96,188 +114,29 @@ pub(crate) enum Target {
 }
 
 /// Makes the wishes of one drawing.
-struct Wishes<'a> {
-    job: &'a Job,
-    units: Units,
+pub(crate) struct Wishes<'a> {
+    pub(super) job: &'a Job,
+    pub(super) units: Units,
+    /// Where the part stands, for what must not point into a gap.
+    pub(super) scale: &'a Scale,
     /// The widest text that has room, in characters.
-    most_characters: usize,
-    list: Vec<Wish>,
-}
-
-/// The dimensions of a stage.
-pub(crate) fn wishes(
-    job: &Job,
-    plan: &Plan,
-    received: &Received,
-    stage: Stage,
-    units: Units,
-    most_characters: usize,
-) -> Vec<Wish> {
-    let mut wishes = Wishes {
-        job,
-        units,
-        most_characters,
-        list: Vec::new(),
-    };
-    match stage {
-        Stage::Received => wishes.received(received),
-        Stage::Wanted => wishes.wanted(plan, received),
-        Stage::Plan => {
-            if let Some(cut) = &plan.cut_off {
-                wishes.plan(plan, cut, received);
-            }
-        }
-    }
-    wishes.list
-}
-
-/// Where the arrow head of a hole's size stands: clear of its mouth, and where no wider hole swallows it.
-fn met_at(shape: &BoreShape, received: &Received) -> Length {
-    let (end, holes) = (received.shank_length, &received.inner);
-    let deep = end - shape.profile.start();
-    let places = [0.25, 0.4, 0.55, 0.7, 0.85, 0.95].map(|share| end - deep * share);
-    let is_surface = |z: &Length| {
-        let here = holes.radius_at(*z);
-        here.to_mm() <= shape.widest.radius_at(*z).to_mm() + SAME
-    };
-    let mut places = places.into_iter();
-    places.find(is_surface).unwrap_or(end - deep * 0.25)
+    pub(super) most_characters: usize,
+    pub(super) list: Vec<Wish>,
 }
 
 impl Wishes<'_> {
-    fn received(&mut self, received: &Received) {
-        let whole = received.whole_outer();
-        let head_radius = received.head.radius_at(received.head.end());
-        let head_start = received.head.start();
-        let head_place = if received.head.is_empty() {
-            Length::ZERO
-        } else {
-            head_radius
-        };
-        self.diameter(
-            Field::HeadDiameter,
-            Side::View,
-            head_start / 2.0,
-            head_place,
-        );
-        self.along(
-            Field::HeadLength,
-            Side::View,
-            (head_start, head_radius),
-            (Length::ZERO, head_radius),
-        );
-        for section in &received.sections {
-            self.section(section);
-        }
-        for bore in &received.bores {
-            self.bore(bore, received);
-        }
-        let end_radius = received.outer.radius_at(received.shank_length);
-        let total = whole.end() - whole.start();
-        self.derived(
-            (Field::Sections, Measure::TotalLength),
-            total,
-            Side::Section,
-            (whole.start(), whole.radius_at(whole.start())),
-            (whole.end(), end_radius),
-        );
-    }
-
-    fn section(&mut self, shape: &SectionShape) {
-        let field = |name| Field::Section(shape.index, name);
-        let Some(section) = self.job.part.sections.get(usize::from(shape.index)) else {
-            return;
-        };
-        let long = shape.to - shape.from;
-        let at = |share: f64| {
-            let diameter = shape.from_diameter + (shape.to_diameter - shape.from_diameter) * share;
-            (shape.from + long * share, diameter / 2.0)
-        };
-        // The arrow heads stand a little inside the ends, so that none seems to belong to a neighbour.
-        let (near, far) = (at(0.06), at(0.94));
-        match section {
-            Section::Cylinder { .. } => {
-                let (z, radius) = at(0.5);
-                self.diameter(field(SectionField::Diameter), Side::View, z, radius);
-            }
-            Section::Taper { .. } => {
-                let start = field(SectionField::ShoulderDiameter);
-                self.diameter(start, Side::View, near.0, near.1);
-                self.diameter(field(SectionField::EndDiameter), Side::View, far.0, far.1);
-            }
-            Section::StandardTaper { .. } => {
-                let ends = [
-                    (Measure::TaperStart, near, shape.from_diameter),
-                    (Measure::TaperEnd, far, shape.to_diameter),
-                ];
-                for (measure, (z, radius), diameter) in ends {
-                    let size = self.units.length(diameter, Grade::Size);
-                    self.list.push(Wish {
-                        field: field(SectionField::Taper),
-                        measure,
-                        text: format!("(⌀{size})"),
-                        side: Side::View,
-                        target: Target::Diameter { z, radius },
-                    });
+    /// The dimensions of a stage.
+    pub(crate) fn of_stage(mut self, plan: &Plan, received: &Received, stage: Stage) -> Vec<Wish> {
+        match stage {
+            Stage::Received => self.received(received),
+            Stage::Wanted => self.wanted(plan, received),
+            Stage::Plan => {
+                if let Some(cut) = &plan.cut_off {
+                    self.plan(plan, cut, received);
                 }
             }
         }
-        let (from, to) = (at(0.0), at(1.0));
-        let length = field(SectionField::Length);
-        if self.job.entry(length).is_some() {
-            self.along(length, Side::View, from, to);
-        } else {
-            self.derived((length, Measure::Entered), long, Side::View, from, to);
-        }
-    }
-
-    /// A hole: its diameter or thread, and its depths from the free end.
-    fn bore(&mut self, shape: &BoreShape, received: &Received) {
-        let field = |name| Field::Bore(shape.index, name);
-        let Some(bore) = self.job.part.bores.get(usize::from(shape.index)) else {
-            return;
-        };
-        let end = received.shank_length;
-        let inside = met_at(shape, received);
-        let radius = shape.widest.radius_at(inside);
-        let met = Target::Diameter { z: inside, radius };
-        let edge = (end, received.outer.radius_at(end));
-        let depths: &[BoreField] = match bore {
-            Bore::Drilled { .. } => &[BoreField::Depth],
-            Bore::Tapped { .. } => &[BoreField::ThreadDepth, BoreField::DrillDepth],
-            Bore::CentreHole { .. } => &[],
-        };
-        for name in depths {
-            let typed = match (bore, name) {
-                (Bore::Drilled { depth, .. }, _) => depth.value(),
-                (Bore::Tapped { thread_depth, .. }, BoreField::ThreadDepth) => thread_depth.value(),
-                (Bore::Tapped { drill_depth, .. }, _) => drill_depth.value(),
-                (Bore::CentreHole { .. }, _) => continue,
-            };
-            // A hole deeper than the part ends where the part does.
-            let bottom = (end - typed).max(received.whole_outer().start());
-            self.along(field(*name), Side::Section, (bottom, radius), edge);
-        }
-        let (name, text, target) = match bore {
-            Bore::Drilled { diameter, .. } => {
-                let text = self.text("⌀", diameter.entry(), "");
-                (BoreField::Diameter, text, met)
-            }
-            Bore::Tapped { thread, .. } => (BoreField::Thread, thread.code().to_owned(), met),
-            Bore::CentreHole { centre_drill } => {
-                let drill = centre_drill.get().map_or("", |drill| drill.designation);
-                let radius = shape.profile.radius_at(end);
-                let mouth = Target::Leader { z: end, radius };
-                (BoreField::CentreDrill, drill.to_owned(), mouth)
-            }
-        };
-        self.list.push(Wish {
-            field: field(name),
-            measure: Measure::Entered,
-            text,
-            side: Side::Section,
-            target,
-        });
+        self.list
     }
 
     fn wanted(&mut self, plan: &Plan, received: &Received) {
@@ -285,32 +144,58 @@ impl Wishes<'_> {
             return;
         };
         let face = cut.shank_finished.value;
-        let radius = shank.diameter / 2.0;
+        // A shank wanted thicker than the part is pointed at where the part ends.
+        let whole = received.whole_outer();
+        let most = whole.largest(whole.start(), whole.end());
+        let most = most.map_or(Length::ZERO, |point| point.radius);
+        let radius = (shank.diameter / 2.0).min(most);
         let head_radius = received.head.radius_at(Length::ZERO);
         let straight = face - shank.fillet - shank.chamfer;
         // Nearer to the shoulder, so that the leader of the chamfer has room.
-        let inside = shank.fillet + straight * 0.35;
-        self.diameter(Field::WantedDiameter, Side::View, inside, radius);
-        self.along(
-            Field::WantedLength,
+        let inside = (shank.fillet + straight * 0.35).min(face);
+        let wanted = |field| (Rank::Shank, field);
+        self.entered(
+            wanted(Field::WantedDiameter),
+            ("⌀", ""),
             Side::View,
-            (Length::ZERO, head_radius),
-            (face, radius - shank.chamfer),
+            Target::Diameter {
+                z: self.scale.seen(inside),
+                radius,
+            },
+        );
+        self.entered(
+            wanted(Field::WantedLength),
+            ("", ""),
+            Side::View,
+            Target::Along {
+                from: (Length::ZERO, head_radius),
+                to: (face, (radius - shank.chamfer).max(Length::ZERO)),
+            },
         );
         // The middle of the arc stands 1 − cos 45° of the radius off both its tangents.
         let arc = shank.fillet * (1.0 - core::f64::consts::FRAC_1_SQRT_2);
-        self.leader(
-            Field::ShoulderRadius,
+        let leader = |z, radius| Target::Leader { z, radius };
+        self.entered(
+            wanted(Field::ShoulderRadius),
             ("R", ""),
             Side::View,
-            (arc, radius + arc),
+            leader(arc.min(face), (radius + arc).min(most)),
         );
         let half = shank.chamfer / 2.0;
-        let chamfer = (face - half, radius - half);
-        self.leader(Field::EndChamfer, ("", " × 45°"), Side::View, chamfer);
+        let chamfer = leader(
+            (face - half).max(Length::ZERO),
+            (radius - half).max(Length::ZERO),
+        );
+        self.entered(
+            wanted(Field::EndChamfer),
+            ("", " × 45°"),
+            Side::View,
+            chamfer,
+        );
         if let Some(mouth) = self.job.wanted.countersink.as_ref() {
             let shown = (mouth.value() / 2.0).min(radius).max(Length::ZERO);
-            self.leader(Field::Countersink, ("⌀", ""), Side::Section, (face, shown));
+            let mouth = leader(face, shown);
+            self.entered(wanted(Field::Countersink), ("⌀", ""), Side::Section, mouth);
         }
     }
 
@@ -365,7 +250,7 @@ impl Wishes<'_> {
     }
 
     /// The entry as it was typed, or what it comes to where that is too long to stand on a drawing.
-    fn text(&self, before: &str, entry: &Entry, after: &str) -> String {
+    pub(super) fn text(&self, before: &str, entry: &Entry, after: &str) -> String {
         let typed = self.units.entry(entry);
         let around = before.chars().count() + after.chars().count();
         let text = if typed.chars().count() + around <= self.most_characters {
@@ -376,20 +261,39 @@ impl Wishes<'_> {
         format!("{before}{text}{after}")
     }
 
-    fn along(&mut self, field: Field, side: Side, from: (Length, Length), to: (Length, Length)) {
-        let Some(entry) = self.job.entry(field) else {
-            return;
-        };
+    /// Adds a dimension of what was entered; none where the field is empty.
+    pub(super) fn entered(
+        &mut self,
+        (rank, field): (Rank, Field),
+        (before, after): (&str, &str),
+        side: Side,
+        target: Target,
+    ) {
+        if let Some(entry) = self.job.entry(field) {
+            let text = self.text(before, entry, after);
+            self.say((rank, field), Measure::Entered, text, side, target);
+        }
+    }
+
+    pub(super) fn say(
+        &mut self,
+        (rank, field): (Rank, Field),
+        measure: Measure,
+        text: String,
+        side: Side,
+        target: Target,
+    ) {
         self.list.push(Wish {
             field,
-            measure: Measure::Entered,
-            text: self.text("", entry, ""),
+            measure,
+            text,
             side,
-            target: Target::Along { from, to },
+            target,
+            rank,
         });
     }
 
-    fn derived(
+    pub(super) fn derived(
         &mut self,
         (field, measure): (Field, Measure),
         value: Length,
@@ -398,45 +302,17 @@ impl Wishes<'_> {
         to: (Length, Length),
     ) {
         let text = self.units.length(value, Grade::Length);
-        let aside = matches!(measure, Measure::TotalLength | Measure::Entered);
-        self.list.push(Wish {
-            field,
+        let (rank, text) = match measure {
+            Measure::TotalLength => (Rank::Body, format!("({text})")),
+            Measure::Entered => (Rank::Shank, format!("({text})")),
+            _ => (Rank::Shank, text),
+        };
+        self.say(
+            (rank, field),
             measure,
-            text: if aside { format!("({text})") } else { text },
+            text,
             side,
-            target: Target::Along { from, to },
-        });
-    }
-
-    fn diameter(&mut self, field: Field, side: Side, z: Length, radius: Length) {
-        let Some(entry) = self.job.entry(field) else {
-            return;
-        };
-        self.list.push(Wish {
-            field,
-            measure: Measure::Entered,
-            text: self.text("⌀", entry, ""),
-            side,
-            target: Target::Diameter { z, radius },
-        });
-    }
-
-    fn leader(
-        &mut self,
-        field: Field,
-        (before, after): (&str, &str),
-        side: Side,
-        (z, radius): (Length, Length),
-    ) {
-        let Some(entry) = self.job.entry(field) else {
-            return;
-        };
-        self.list.push(Wish {
-            field,
-            measure: Measure::Entered,
-            text: self.text(before, entry, after),
-            side,
-            target: Target::Leader { z, radius },
-        });
+            Target::Along { from, to },
+        );
     }
 }

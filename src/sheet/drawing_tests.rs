@@ -2,12 +2,17 @@
 
 use super::*;
 use crate::demo::demo_jobs;
-use crate::job::{Bore, BoreBottom, Section};
+use crate::job::{Hole, Turned};
 use crate::plan::plan;
 use crate::quantity::{Entered, Unit};
-use crate::sheet::{Area, Kind, Measure, Point, Role};
-use crate::tables::{CentreDrillSize, TaperSize, ThreadSize};
+use crate::sheet::{Area, Kind, Mark, Measure, Point, Role};
+use crate::tables::ThreadSize;
 use proptest::prelude::*;
+
+#[path = "any_job.rs"]
+mod any_job;
+#[path = "kinds_tests.rs"]
+mod kinds;
 
 const STAGES: [Stage; 3] = [Stage::Received, Stage::Wanted, Stage::Plan];
 
@@ -15,6 +20,42 @@ fn canvas(width: f64) -> Canvas {
     Canvas {
         width,
         ..Canvas::default()
+    }
+}
+
+/// Head ⌀50 × 35, shank ⌀32 × 71.5 with an M12 hole, for ⌀25 × 56.
+fn arbor() -> Job {
+    let mm = |digits, decimals| Entered::plain(digits, decimals, Unit::Millimetre);
+    let mut job = Job::default();
+    (job.part.head_diameter, job.part.head_length) = (mm(50, 0), mm(35, 0));
+    let (diameter, length) = (mm(32, 0), mm(715, 1));
+    job.part.sections = vec![Turned::Cylinder { diameter, length }.into()];
+    let thread = ThreadSize::from_code("M12").unwrap();
+    let (thread_depth, drill_depth) = (mm(30, 0), mm(38, 0));
+    job.part.bores = vec![
+        Hole::Tapped {
+            thread,
+            thread_depth,
+            drill_depth,
+        }
+        .into(),
+    ];
+    (job.wanted.diameter, job.wanted.length) = (mm(25, 0), mm(56, 0));
+    job.wanted.shoulder_radius = mm(12, 1);
+    job.wanted.countersink = Some(mm(15, 0));
+    job
+}
+
+/// Where the text of a dimension stands at least.
+fn text_area(mark: &DimensionMark, height: f64) -> Area {
+    let characters = f64::from(u32::try_from(mark.text.chars().count()).unwrap());
+    // The narrowest reckoning of its width: half of the height for a character.
+    let width = (characters * height * 0.5).min(mark.hit.width);
+    Area {
+        x: mark.text_at.x - width / 2.0,
+        y: mark.text_at.y - height * 0.75,
+        width,
+        height: height * 0.75,
     }
 }
 
@@ -52,6 +93,36 @@ fn check(job: &Job, width: f64, units: Units) {
                 "{mark:?}"
             );
             assert!(!mark.text.is_empty());
+            let text = text_area(mark, sheet.text_height);
+            assert!(
+                paper(&Point::new(text.x, text.y))
+                    && paper(&Point::new(text.x + text.width, text.y)),
+                "{stage:?}: {mark:?}"
+            );
+            // No line runs through it, its own included.
+            let lines = sheet.dimensions.iter().flat_map(|other| &other.lines);
+            for (from, to) in lines {
+                let left = crate::sheet::geometry::interrupted(*from, *to, &[text]);
+                assert_eq!(left, [(*from, *to)], "{stage:?}: {text:?} {mark:?}");
+            }
+        }
+        for mark in &sheet.marks {
+            let radius = sheet.text_height * Mark::RADIUS;
+            let (low, high) = (mark.at.y - radius, mark.at.y + radius);
+            assert!(paper(&Point::new(mark.at.x, low)) && paper(&Point::new(mark.at.x, high)));
+            let texts = sheet
+                .dimensions
+                .iter()
+                .map(|it| text_area(it, sheet.text_height));
+            let circle = Area {
+                x: mark.at.x - radius,
+                y: low,
+                width: 2.0 * radius,
+                height: 2.0 * radius,
+            };
+            for text in texts {
+                assert!(!text.overlaps(&circle), "{stage:?}: {mark:?} {text:?}");
+            }
         }
         for (index, mark) in sheet.dimensions.iter().enumerate() {
             for other in &sheet.dimensions[index + 1..] {
@@ -95,7 +166,7 @@ fn no_leader_runs_through_a_text() {
 #[test]
 fn rows_beside_the_head_stand_near_the_shank() {
     // Head ⌀50, shank ⌀32: M12 and its depths stand beside the head, the length over all below it.
-    let [arbor, ..] = demo_jobs();
+    let arbor = arbor();
     let sheet = drawing(
         &arbor,
         &plan(&arbor),
@@ -142,7 +213,7 @@ fn both_directions_have_one_scale() {
 
 #[test]
 fn what_was_typed_stands_on_the_drawing() {
-    let [arbor, ..] = demo_jobs();
+    let arbor = arbor();
     let plan = plan(&arbor);
     let texts = |stage, units| -> Vec<String> {
         drawing(&arbor, &plan, stage, canvas(640.0), units)
@@ -170,7 +241,7 @@ fn what_was_typed_stands_on_the_drawing() {
 
 #[test]
 fn a_thread_is_thin_at_its_major_diameter_and_hatched_to_its_crests() {
-    let [arbor, ..] = demo_jobs();
+    let arbor = arbor();
     let plan = plan(&arbor);
     let sheet = drawing(&arbor, &plan, Stage::Received, canvas(640.0), Units::Metric);
     let of = |role| sheet.shapes.iter().filter(move |shape| shape.role == role);
@@ -224,6 +295,8 @@ fn a_plan_with_gaps_is_drawn_as_far_as_it_goes() {
         width: f64::NAN,
         text_height: f64::INFINITY,
         target: -1.0,
+        height: f64::NAN,
+        ..Canvas::default()
     };
     let job = Job::default();
     let sheet = drawing(&job, &plan(&job), Stage::Wanted, odd, Units::Metric);
@@ -236,76 +309,13 @@ fn a_plan_with_gaps_is_drawn_as_far_as_it_goes() {
     );
 }
 
-fn length(least: u32, most: u32) -> impl Strategy<Value = Entered<Length>> {
-    (least..=most).prop_map(|hundredths| Entered::plain(hundredths, 2, Unit::Millimetre))
-}
-
-fn section() -> impl Strategy<Value = Section> {
-    let diameter = || length(50, 20_000);
-    prop_oneof![
-        (diameter(), length(1, 300_000))
-            .prop_map(|(diameter, length)| Section::Cylinder { diameter, length }),
-        (diameter(), diameter(), length(1, 30_000)).prop_map(
-            |(shoulder_diameter, end_diameter, length)| Section::Taper {
-                shoulder_diameter,
-                end_diameter,
-                length
-            }
-        ),
-        (0..20_u8, length(0, 500)).prop_map(|(taper, past_gauge)| Section::StandardTaper {
-            taper: TaperSize::from_index(taper).unwrap(),
-            past_gauge,
-            length: None,
-        }),
-    ]
-}
-
-fn bore() -> impl Strategy<Value = Bore> {
-    prop_oneof![
-        (length(20, 30_000), length(10, 300_000), any::<bool>()).prop_map(
-            |(diameter, depth, flat)| Bore::Drilled {
-                diameter,
-                depth,
-                bottom: BoreBottom::ALL[usize::from(flat)],
-            }
-        ),
-        (0..20_u8, length(10, 9000), length(10, 9000)).prop_map(
-            |(thread, thread_depth, drill_depth)| Bore::Tapped {
-                thread: ThreadSize::from_index(thread).unwrap(),
-                thread_depth,
-                drill_depth,
-            }
-        ),
-        (0..10_u8).prop_map(|drill| Bore::CentreHole {
-            centre_drill: CentreDrillSize::from_index(drill).unwrap(),
-        }),
-    ]
-}
-
-prop_compose! {
-    fn job()(
-        head in (length(50, 200_000), length(0, 50_000)),
-        sections in proptest::collection::vec(section(), 1..=12),
-        bores in proptest::collection::vec(bore(), 0..=6),
-        wanted in (length(50, 20_000), length(50, 300_000), length(0, 5000), length(0, 5000)),
-        countersink in proptest::option::of(length(20, 6000)),
-        facing in length(0, 5000),
-    ) -> Job {
-        let mut job = Job::default();
-        (job.part.head_diameter, job.part.head_length) = head;
-        job.part.sections = sections;
-        job.part.bores = bores;
-        let made = &mut job.wanted;
-        (made.diameter, made.length, made.shoulder_radius, made.end_chamfer) = wanted;
-        job.wanted.countersink = countersink;
-        job.shop.facing_stock = facing;
-        job
-    }
-}
-
 proptest! {
     #[test]
-    fn any_part_has_room(job in job(), width in 240.0..900.0_f64, inch in any::<bool>()) {
+    fn any_part_has_room(
+        job in any_job::job(),
+        width in 240.0..900.0_f64,
+        inch in any::<bool>(),
+    ) {
         check(&job, width, if inch { Units::InchDecimal } else { Units::Metric });
     }
 }

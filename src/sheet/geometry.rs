@@ -2,7 +2,7 @@
 //!
 //! Pixels are no quantity of the trade, so they are plain numbers here and nowhere else in the core.
 
-use core::fmt::Write;
+use crate::quantity::digits::push_hundredths;
 
 /// A point of the canvas.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -53,20 +53,33 @@ pub enum Role {
     RemovedArea,
     /// What the cut turns into dust: a stronger tint.
     KerfArea,
+    /// No metal where a feature or a hole beside the axis is: paper, over tint and hatching.
+    OpenArea,
     /// Metal that goes, where the section cuts it.
     RemovedHatch,
     /// Metal that stays, where the section cuts it.
     SectionHatch,
     /// The part as received.
     ThinOutline,
-    /// The major diameter of a thread.
+    /// The bottom of a thread: the root of an outside one, the major diameter of an inside one.
     ThreadThin,
+    /// The crossed diagonals that mark a flat face.
+    FlatMark,
     /// The finished part.
     ThickOutline,
     /// The mark of the cut-off.
     CutLine,
-    /// The axis.
+    /// The axis of the part, of a hole, of a cross hole.
     Axis,
+    /// Where a stretch is taken out.
+    BreakLine,
+}
+
+impl Role {
+    /// Whether it is a filled area without a line round it.
+    pub const fn is_area(self) -> bool {
+        matches!(self, Self::RemovedArea | Self::KerfArea | Self::OpenArea)
+    }
 }
 
 /// Where a shape runs.
@@ -125,10 +138,10 @@ impl Geometry {
 }
 
 fn push(path: &mut String, letter: char, point: Point) {
-    let round = |value: f64| (value * 100.0).round() / 100.0;
     path.push(letter);
-    // Writing to a string cannot fail.
-    let _ = write!(path, "{} {}", round(point.x), round(point.y));
+    push_hundredths(path, point.x);
+    path.push(' ');
+    push_hundredths(path, point.y);
 }
 
 /// A line without the stretches that lie inside areas, so that no line runs through a text.
@@ -145,6 +158,10 @@ pub(crate) fn interrupted(from: Point, to: Point, areas: &[Area]) -> Vec<(Point,
             .collect();
     }
     let at = |share: f64| {
+        // The end itself, not a hair beside it by rounding.
+        if share >= 1.0 {
+            return to;
+        }
         Point::new(
             from.x + (to.x - from.x) * share,
             from.y + (to.y - from.y) * share,

@@ -1,6 +1,7 @@
 //! Hatching: 45° lines clipped to an area, so that no pattern fill is needed to draw or to export them.
 
 use super::geometry::Point;
+use crate::order;
 
 /// Which way hatching leans; adjacent pieces of metal lean opposite ways (ISO 128-3).
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -81,7 +82,7 @@ fn crossings(outlines: &[Vec<Point>], level: f64, value: impl Fn(&Point) -> f64)
             ((from < 0.0) != (to < 0.0)).then(|| a.x + (b.x - a.x) * (from / (from - to)))
         })
         .collect();
-    crossings.sort_by(f64::total_cmp);
+    order::numbers(&mut crossings);
     crossings
 }
 

@@ -8,6 +8,9 @@ use super::dimension::{DimensionMark, Kind, Target, Wish};
 use super::drawing::Canvas;
 use super::geometry::{Area, Point, arrow, interrupted};
 use super::scale::{Scale, Side};
+use crate::job::Field;
+use crate::order;
+use crate::quantity::Length;
 
 /// Mean width of a character over the text height, for the proportions of common sans-serif figures.
 pub(crate) const CHARACTER: f64 = 0.6;
@@ -24,15 +27,15 @@ const SLANTS: [f64; 3] = [0.35, 0.12, 0.7];
 
 /// A dimension with its row and its place along the row.
 #[derive(Clone, Debug)]
-struct Placed {
-    wish: Wish,
-    row: u32,
+pub(super) struct Placed {
+    pub(super) wish: Wish,
+    pub(super) row: u32,
     spot: Spot,
 }
 
 /// A place along a row.
 #[derive(Clone, Copy, Debug)]
-struct Spot {
+pub(super) struct Spot {
     /// Middle of the text.
     text: f64,
     /// What it occupies: text, line and a finger's breadth.
@@ -41,13 +44,25 @@ struct Spot {
 }
 
 /// All dimensions of a drawing in their rows.
+#[derive(Clone)]
 pub(crate) struct Layout {
-    canvas: Canvas,
-    placed: Vec<Placed>,
+    pub(super) canvas: Canvas,
+    pub(super) placed: Vec<Placed>,
 }
 
-/// Puts every dimension into a row. The axis need not be placed yet.
-pub(crate) fn place(wishes: Vec<Wish>, scale: &Scale, canvas: Canvas) -> Layout {
+/// Where lines square to the axis will stand; several on one and the same place count once.
+pub(super) fn uprights(wishes: &[Wish], scale: &Scale) -> Vec<f64> {
+    let mut uprights: Vec<f64> = wishes
+        .iter()
+        .flat_map(|wish| wish.uprights(scale))
+        .collect();
+    order::numbers(&mut uprights);
+    uprights.dedup_by(|a, b| (*a - *b).abs() < 1.0);
+    uprights
+}
+
+/// Every dimension of one side in a row.
+pub(super) fn rows_of(mut wishes: Vec<Wish>, scale: &Scale, canvas: Canvas) -> Layout {
     let mut layout = Layout {
         canvas,
         placed: Vec::with_capacity(wishes.len()),
@@ -56,24 +71,13 @@ pub(crate) fn place(wishes: Vec<Wish>, scale: &Scale, canvas: Canvas) -> Layout 
         Target::Diameter { z, .. } | Target::Leader { z, .. } => (0_u8, z.to_mm()),
         Target::Along { from, to } => (1, (to.0 - from.0).to_mm()),
     };
-    let mut wishes = wishes;
-    wishes.sort_by(|a, b| {
+    order::by(&mut wishes, |a, b| {
         let (a, b) = (order(a), order(b));
         a.0.cmp(&b.0).then(a.1.total_cmp(&b.1))
     });
-    let mut uprights: Vec<(Side, f64)> = wishes
-        .iter()
-        .flat_map(|wish| wish.uprights(scale).map(|x| (wish.side, x)))
-        .collect();
-    // Lines on one and the same place count once.
-    uprights.sort_by(|a, b| {
-        (a.0 == Side::View)
-            .cmp(&(b.0 == Side::View))
-            .then(a.1.total_cmp(&b.1))
-    });
-    uprights.dedup_by(|a, b| a.0 == b.0 && (a.1 - b.1).abs() < 1.0);
+    let uprights = uprights(&wishes, scale);
     for wish in wishes {
-        layout.add(wish, scale, &uprights);
+        layout.add(wish, scale, &uprights, u32::MAX);
     }
     layout
 }
@@ -89,13 +93,19 @@ impl Wish {
 }
 
 impl Layout {
+    /// Whether a dimension of a field is among them.
+    pub(crate) fn shows(&self, field: Field) -> bool {
+        self.placed.iter().any(|placed| placed.wish.field == field)
+    }
+
     /// How many rows a side has.
     pub(crate) fn rows(&self, side: Side) -> u32 {
         let rows = self.placed.iter().filter(|placed| placed.wish.side == side);
         rows.map(|placed| placed.row + 1).max().unwrap_or(0)
     }
 
-    fn add(&mut self, wish: Wish, scale: &Scale, uprights: &[(Side, f64)]) {
+    /// Puts a dimension where it disturbs least, if one of the first `most` rows has room for it.
+    pub(super) fn add(&mut self, wish: Wish, scale: &Scale, uprights: &[f64], most: u32) {
         /// A row further out is worse than a text that interrupts a line, crossing a leader is worse than both.
         const CROSSING: u32 = 3;
         const LEADER: u32 = 12;
@@ -103,15 +113,15 @@ impl Layout {
         let own = wish.uprights(scale);
         let mut best: Option<(u32, u32, Spot)> = None;
         // Every row so far may be taken, so the one after the last is always free.
-        for row in 0..=self.rows(wish.side) {
+        for row in 0..(self.rows(wish.side) + 1).min(most) {
             for (order, spot) in (0_u32..).zip(self.spots(&wish, row, scale)) {
                 if !self.is_free(wish.side, row, spot) {
                     continue;
                 }
                 let half = self.text_width(&wish.text) / 2.0 + GAP;
-                let crossed = uprights.iter().filter(|(side, x)| {
-                    let hidden = (x - spot.text).abs() < half;
-                    *side == wish.side && own.iter().all(|own| (own - x).abs() >= 1.0) && hidden
+                let crossed = uprights.iter().filter(|x| {
+                    let hidden = (*x - spot.text).abs() < half;
+                    own.iter().all(|own| (own - *x).abs() >= 1.0) && hidden
                 });
                 let leaders = self.placed.iter().filter(|placed| {
                     let [x, _] = placed.wish.uprights(scale);
@@ -199,7 +209,7 @@ impl Layout {
                 .placed
                 .iter()
                 .filter(|it| it.wish.side == side && it.row == row);
-            let beside = spots.all(|it| scale.shoulder + GAP < it.spot.from);
+            let beside = spots.all(|it| scale.x(Length::ZERO) + GAP < it.spot.from);
             let clear = if beside { shank } else { whole };
             clear - pitch(row)
         };

@@ -1,6 +1,9 @@
 //! From the part to the canvas: one scale in both directions, the axis horizontal, the head at the left.
+//!
+//! A long thin part has stretches taken out, each drawn as a narrow gap; the true lengths stand at the dimensions.
 
 use super::body::OVERHANG;
+use super::breaks::{Break, GAP};
 use super::geometry::Point;
 use crate::part::{self, Pick, Profile};
 use crate::quantity::Length;
@@ -15,12 +18,16 @@ pub(crate) enum Side {
 }
 
 /// Where the part stands on the canvas.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Scale {
     /// Pixels a millimetre.
     pub(crate) factor: f64,
-    /// x of the shoulder.
-    pub(crate) shoulder: f64,
+    /// Where the part begins, in millimetres from the shoulder.
+    pub(crate) start: f64,
+    /// x of that place.
+    pub(crate) left: f64,
+    /// What is taken out, in order.
+    pub(crate) breaks: Vec<Break>,
     /// y of the axis.
     pub(crate) axis: f64,
     /// From the axis to the first row of dimensions, above and below, in pixels.
@@ -42,8 +49,26 @@ impl Scale {
         self.axis + self.below
     }
 
+    /// x of a place: never falling, and rising all through the part.
     pub(crate) fn x(&self, z: Length) -> f64 {
-        self.shoulder + z.to_mm() * self.factor
+        let z = z.to_mm();
+        let taken_out = |gap: &Break| {
+            let share = ((z - gap.from) / (gap.to - gap.from)).clamp(0.0, 1.0);
+            share * ((gap.to - gap.from) * self.factor - GAP)
+        };
+        self.left + (z - self.start) * self.factor - self.breaks.iter().map(taken_out).sum::<f64>()
+    }
+
+    /// The same place, or the nearest one towards the shoulder that is not taken out.
+    pub(crate) fn seen(&self, z: Length) -> Length {
+        /// So far beside the break line an arrow head is clear of it, in pixels.
+        const BESIDE: f64 = 6.0;
+        let hidden = |gap: &&Break| {
+            let beside = BESIDE / self.factor;
+            gap.from - beside < z.to_mm() && z.to_mm() < gap.to + beside
+        };
+        let gap = self.breaks.iter().find(hidden);
+        gap.map_or(z, |gap| Length::mm(gap.from - BESIDE / self.factor))
     }
 
     pub(crate) fn y(&self, side: Side, radius: Length) -> f64 {
@@ -58,6 +83,30 @@ impl Scale {
         Point::new(self.x(z), self.y(side, radius))
     }
 
+    /// Points joined by straight lines of the part; on the canvas they bend where a stretch is taken out.
+    pub(crate) fn path(&self, side: Side, points: &[part::Point]) -> Vec<Point> {
+        let mut path = Vec::with_capacity(points.len());
+        let mut last: Option<part::Point> = None;
+        for at in points {
+            if let Some(from) = last {
+                let (low, high) = (from.z.min(at.z).to_mm(), from.z.max(at.z).to_mm());
+                let edges = self.breaks.iter().flat_map(|gap| [gap.from, gap.to]);
+                let mut bends: Vec<f64> = edges.filter(|z| low < *z && *z < high).collect();
+                if at.z < from.z {
+                    bends.reverse();
+                }
+                path.extend(bends.into_iter().map(|z| {
+                    let share = (Length::mm(z) - from.z) / (at.z - from.z);
+                    let radius = from.radius + (at.radius - from.radius) * share;
+                    self.point(side, Length::mm(z), radius)
+                }));
+            }
+            path.push(self.point(side, at.z, at.radius));
+            last = Some(*at);
+        }
+        path
+    }
+
     /// An outline on one side; where nothing stands between its ends it runs along the axis.
     pub(crate) fn line(&self, side: Side, profile: &Profile) -> Vec<Point> {
         profile
@@ -70,10 +119,9 @@ impl Scale {
     /// One stretch of an outline on one side, from the axis and back to it.
     pub(crate) fn run(&self, side: Side, run: &[part::Point]) -> Vec<Point> {
         let on_axis = |at: Option<&part::Point>| at.map(|at| self.point(side, at.z, Length::ZERO));
-        let points = run.iter().map(|at| self.point(side, at.z, at.radius));
         on_axis(run.first())
             .into_iter()
-            .chain(points)
+            .chain(self.path(side, run))
             .chain(on_axis(run.last()))
             .collect()
     }

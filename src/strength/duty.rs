@@ -5,12 +5,11 @@
 use serde::Serialize;
 
 use super::concentration::{Concentration, Load};
-use super::fatigue::{
-    EnduranceLimit, Spread, Surface, endurance_limit, hard_surface, notch_sensitivity,
-};
+use super::fatigue::{EnduranceLimit, Surface, endurance_limit, hard_surface, notch_sensitivity};
 use super::section::Section;
+use crate::order;
 use crate::quantity::{Force, Hardness, Length, Power, RotationalSpeed, Stress, Torque};
-use crate::tables::Confirmed;
+use crate::tables::{Confirmed, Spread};
 use crate::working::Source;
 
 /// How the torque runs.
@@ -308,10 +307,10 @@ pub fn goodman(amplitude: Stress, mean: Stress, limit: Stress, ultimate: Stress)
 fn in_order(fatigue: &Spread<Fatigue>) -> Option<Spread<f64>> {
     let mut found = [
         fatigue.low.safety?,
-        fatigue.likely.safety?,
+        fatigue.typical.safety?,
         fatigue.high.safety?,
     ];
-    found.sort_by(f64::total_cmp);
-    let [low, likely, high] = found;
-    Some(Spread { low, likely, high })
+    order::numbers(&mut found);
+    let [low, typical, high] = found;
+    Some(Spread { low, typical, high })
 }

@@ -6,48 +6,8 @@ use serde::Serialize;
 
 use super::concentration::Load;
 use crate::quantity::{Hardness, Length, Stress};
-use crate::tables::Confirmed;
+use crate::tables::{Confirmed, Spread};
 use crate::working::Source;
-
-/// Lowest, likely and highest of an estimate.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Spread<Q> {
-    /// The lowest to expect.
-    pub low: Q,
-    /// The likely one.
-    pub likely: Q,
-    /// The highest to expect.
-    pub high: Q,
-}
-
-impl<Q: Copy> Spread<Q> {
-    /// Three times the same.
-    pub const fn exact(value: Q) -> Self {
-        Self {
-            low: value,
-            likely: value,
-            high: value,
-        }
-    }
-
-    /// The same spread of something that follows from each.
-    pub fn map<R>(self, mut each: impl FnMut(Q) -> R) -> Spread<R> {
-        Spread {
-            low: each(self.low),
-            likely: each(self.likely),
-            high: each(self.high),
-        }
-    }
-
-    /// Two spreads side by side.
-    pub fn zip<R: Copy>(self, other: Spread<R>) -> Spread<(Q, R)> {
-        Spread {
-            low: (self.low, other.low),
-            likely: (self.likely, other.likely),
-            high: (self.high, other.high),
-        }
-    }
-}
 
 /// How the surface at the place was made last.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -116,7 +76,7 @@ pub const NOTCH_SOURCE: Source = Source::Published {
 pub fn notch_sensitivity(load: Load, ultimate: Stress, radius: Length) -> NotchSensitivity {
     let (least, most) = NOTCH_RANGE;
     let given = ultimate.to_mpa();
-    let strength = given.clamp(least, most);
+    let strength = given.max(least).min(most);
     let [c0, c1, c2, c3] = match load {
         Load::Bending | Load::Tension => [1.24, -2.25e-3, 1.60e-6, -4.11e-10],
         Load::Torsion => [0.958, -1.83e-3, 1.43e-6, -4.11e-10],
@@ -213,7 +173,7 @@ pub fn hard_surface(hardness: Option<Hardness>, surface: Surface) -> Spread<f64>
     match hardness {
         Some(hardness) if hardness > HARD && surface != Surface::Ground => Spread {
             low: 0.5,
-            likely: 0.6,
+            typical: 0.6,
             high: 0.7,
         },
         _ => Spread::exact(1.0),

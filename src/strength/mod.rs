@@ -18,10 +18,10 @@ pub use duty::{
     goodman,
 };
 pub use fatigue::{
-    ENDURANCE_SOURCE, EnduranceLimit, NOTCH_SOURCE, NotchSensitivity, Spread, Surface,
-    endurance_limit, hard_surface, notch_sensitivity,
+    ENDURANCE_SOURCE, EnduranceLimit, NOTCH_SOURCE, NotchSensitivity, Surface, endurance_limit,
+    hard_surface, notch_sensitivity,
 };
 pub use press_fit::{
-    Elastic, Expansion, Largest, Member, PRESS_FIT_SOURCE, PressFit, Pressed, after_flattening,
+    Elastic, Largest, Member, PRESS_FIT_SOURCE, PressFit, Pressed, after_flattening,
 };
 pub use section::{Basis, CrossSection, Section};

@@ -7,7 +7,7 @@ use core::f64::consts::PI;
 
 use serde::Serialize;
 
-use crate::quantity::{Force, Length, Stress, TemperatureStep, Torque};
+use crate::quantity::{Expansion, Force, Length, Stress, TemperatureStep, Torque};
 use crate::tables::Confirmed;
 use crate::working::Source;
 
@@ -16,17 +16,6 @@ pub const PRESS_FIT_SOURCE: Source = Source::Published {
     title: "Thick cylinders after Lamé, books of machine design",
     confirmed: Confirmed::TwoSources,
 };
-
-/// How far a material stretches with heat.
-#[derive(Clone, Copy, Debug, PartialEq, PartialOrd, Serialize)]
-pub struct Expansion(f64);
-
-impl Expansion {
-    /// From micrometres on a metre and kelvin: 11 to 12 for steel.
-    pub const fn um_per_m_kelvin(value: f64) -> Self {
-        Self(value * 1e-6)
-    }
-}
 
 /// How a material yields to load.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -172,7 +161,9 @@ impl PressFit {
         sleeve: Expansion,
     ) -> Option<TemperatureStep> {
         let strain = (interference + clearance).max(Length::ZERO) / self.seat;
-        (sleeve.0 > 0.0).then(|| TemperatureStep::kelvins(strain / sleeve.0))
+        // Micrometres per metre are millionths.
+        let per_kelvin = sleeve.to_um_per_m_kelvin() * 1e-6;
+        (per_kelvin > 0.0).then(|| TemperatureStep::kelvins(strain / per_kelvin))
     }
 
     /// (D² + d²)/(D² − d²) of the sleeve and (d² + b²)/(d² − b²) of the shaft.

@@ -194,9 +194,10 @@ fn add_arcs(sum: &mut Moments, radius: f64, planes: &[HalfPlane]) {
             let half = (plane.limit / radius).acos();
             [middle - half, middle + half]
         })
-        .map(|angle| angle.rem_euclid(TAU))
+        // Both lie within one turn of nought.
+        .map(|angle| if angle < 0.0 { angle + TAU } else { angle })
         .collect();
-    breaks.sort_by(f64::total_cmp);
+    crate::order::numbers(&mut breaks);
     let first = breaks.first().copied().unwrap_or(0.0);
     let ends = breaks.iter().skip(1).copied().chain([first + TAU]);
     let starts = breaks

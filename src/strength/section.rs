@@ -121,6 +121,17 @@ impl Section {
         bending_modulus: Volume::ZERO,
         torsion_modulus: Volume::ZERO,
     };
+
+    /// Of each property the smaller.
+    pub(crate) fn weaker(self, other: Self) -> Self {
+        Self {
+            area: self.area.min(other.area),
+            second_moment: self.second_moment.min(other.second_moment),
+            torsion_constant: self.torsion_constant.min(other.torsion_constant),
+            bending_modulus: self.bending_modulus.min(other.bending_modulus),
+            torsion_modulus: self.torsion_modulus.min(other.torsion_modulus),
+        }
+    }
 }
 
 impl CrossSection<'static> {
@@ -207,7 +218,8 @@ impl CrossSection<'_> {
     pub fn properties(&self) -> Section {
         let radius = self.diameter.to_mm() / 2.0;
         let (bore, offset) = self.bore();
-        if radius <= 0.0 || (bore > 0.0 && bore + offset >= radius) {
+        // A wall of less than a nanometre is none, whichever way it was rounded.
+        if radius <= 0.0 || (bore > 0.0 && bore + offset >= radius - 1e-6) {
             return Section::NOTHING;
         }
         let whole = self.stiff(radius, bore);

@@ -35,49 +35,40 @@ pub fn interference(shaft: Deviations, hole: Deviations) -> Range<Length> {
     }
 }
 
-/// How a repair sleeve is put on, which says by how much it must be too small.
+/// What a shaft is like in a hole whose smallest size is the nominal one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum SleevePress {
-    /// A steel sleeve with a wall under a twentieth of the diameter, pressed lightly.
-    Light,
-    /// A steel sleeve, pressed.
-    Standard,
-    /// A steel sleeve, heated and shrunk on: the upper practical value.
-    Shrink,
-    /// A sleeve of cast iron or bronze, pressed.
-    IronOrBronze,
+pub enum FitKind {
+    /// It always has room.
+    Clearance,
+    /// It has room or is too large, as the two happen to come out.
+    Transition,
+    /// It is always too large.
+    Interference,
 }
 
-impl SleevePress {
-    /// Every way, in the order in which they are offered.
-    pub const ALL: [Self; 4] = [
-        Self::Light,
-        Self::Standard,
-        Self::Shrink,
-        Self::IronOrBronze,
-    ];
+impl FitKind {
+    /// Every kind, loosest first.
+    pub const ALL: [Self; 3] = [Self::Clearance, Self::Transition, Self::Interference];
 
-    /// The usual interference on a diameter.
+    /// The shaft classes that give this fit in an H hole, the common ones first.
     ///
     /// # Accuracy
-    /// A rule of thumb.
+    /// In an H7 hole above 3 mm; in a coarser or smaller hole a p shaft may come out as a transition fit.
     /// # Source
-    /// Handbook press-fit allowance rule, 0.0005 to 0.0015 inch per inch; from memory.
+    /// ISO 286-1, the hole-basis system. Which are common: its preferred fits, and bearing seats; from memory.
     /// # Example
     /// ```
-    /// use skimwright::quantity::Length;
-    /// use skimwright::tables::SleevePress;
-    /// let usual = SleevePress::Standard.interference(Length::mm(40.0));
-    /// assert!((usual.to_um() - 40.0).abs() < 1e-9);
+    /// use skimwright::tables::{FitKind, ShaftClass};
+    /// assert_eq!(FitKind::Interference.classes()[0], ShaftClass::P6);
     /// ```
-    pub fn interference(self, diameter: Length) -> Length {
-        let micrometres_per_millimetre = match self {
-            Self::Light => 0.5,
-            Self::Standard => 1.0,
-            Self::Shrink => 1.5,
-            Self::IronOrBronze => 0.75,
-        };
-        Length::um(micrometres_per_millimetre * diameter.to_mm())
+    pub const fn classes(self) -> &'static [ShaftClass] {
+        use ShaftClass::{F7, G5, G6, H5, H6, H7, H8, H9, H11, J5, J6, Js5, Js6, K5, K6};
+        use ShaftClass::{M5, M6, N6, P6, R6, S6};
+        match self {
+            Self::Clearance => &[H6, H7, G6, H9, F7, H8, H11, H5, G5],
+            Self::Transition => &[K6, Js6, N6, J6, M6, K5, Js5, J5, M5],
+            Self::Interference => &[P6, S6, R6],
+        }
     }
 }
 
@@ -95,13 +86,28 @@ pub enum SleeveDuty {
 }
 
 impl SleeveDuty {
-    /// Every duty, in the order in which they are offered.
+    /// Every duty, in the order in which links count them: append only.
     pub const ALL: [Self; 4] = [
         Self::Adhesive,
         Self::LightTorque,
         Self::MediumTorque,
         Self::FullTorque,
     ];
+
+    /// The text that stands for it in files.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::Adhesive => "adhesive",
+            Self::LightTorque => "light-torque",
+            Self::MediumTorque => "medium-torque",
+            Self::FullTorque => "full-torque",
+        }
+    }
+
+    /// The duty with this code, letter for letter.
+    pub fn from_code(code: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|duty| duty.code() == code)
+    }
 
     /// The classes of the sleeve's hole and of the shank.
     ///
@@ -143,3 +149,44 @@ pub fn least_sleeve_wall(diameter: Length) -> Length {
 
 /// How far the sleeve rules were checked.
 pub const CONFIRMED_SLEEVE_RULES: Confirmed = Confirmed::Memory;
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::tables::{deviations, hole_deviations};
+
+    #[test]
+    fn every_class_has_one_kind_of_fit_and_its_limits_say_the_same() {
+        let all = FitKind::ALL.into_iter().flat_map(FitKind::classes);
+        let mut count = 0;
+        for class in ShaftClass::ALL {
+            assert_eq!(
+                all.clone().filter(|it| **it == class).count(),
+                1,
+                "{class:?}"
+            );
+        }
+        for kind in FitKind::ALL {
+            for class in kind.classes() {
+                for diameter in [5.0, 8.0, 16.0, 25.0, 40.0, 60.0, 100.0] {
+                    let nominal = Length::mm(diameter);
+                    let hole = hole_deviations(HoleClass::H7, nominal).unwrap();
+                    let Some(shaft) = deviations(*class, nominal) else {
+                        continue;
+                    };
+                    let fit = interference(shaft, hole);
+                    let found = if fit.high <= Length::ZERO {
+                        FitKind::Clearance
+                    } else if fit.low >= Length::ZERO {
+                        FitKind::Interference
+                    } else {
+                        FitKind::Transition
+                    };
+                    assert_eq!(found, kind, "{class:?} {diameter}");
+                    count += 1;
+                }
+            }
+        }
+        assert!(count > 120, "{count}");
+    }
+}

@@ -11,6 +11,9 @@ macro_rules! row_index {
         pub struct $name(u8);
 
         impl $name {
+            /// The first row.
+            pub(crate) const FIRST: Self = Self(0);
+
             /// The row with this number, as a link stores it; `None` past the end of the table.
             pub fn from_index(index: u8) -> Option<Self> {
                 (usize::from(index) < $table.len()).then_some(Self(index))
@@ -54,7 +57,6 @@ mod iso286;
 mod materials;
 mod mechanical;
 mod morse_ends;
-mod reliefs;
 mod shanks;
 mod tapers;
 mod threads;
@@ -66,7 +68,7 @@ pub use bearings::{
 pub use centre_drills::{CENTRE_DRILLS, CentreDrill, CentreDrillSize, CentreDrillStandard};
 pub use collets::{COLLETS, Collet, ColletSize, ColletSystem};
 pub use cutting_data::{Condition, SpeedWindow, ToolKind, cutting_speed};
-pub use fits::{CONFIRMED_SLEEVE_RULES, SleeveDuty, SleevePress, interference, least_sleeve_wall};
+pub use fits::{CONFIRMED_SLEEVE_RULES, FitKind, SleeveDuty, interference, least_sleeve_wall};
 pub use hardness::{OtherScales, confirmed_tensile_strength, other_scales, tensile_strength};
 pub use iso286::{
     Deviations, HoleClass, ShaftClass, confirmed_deviations, confirmed_hole_deviations, deviations,
@@ -75,10 +77,10 @@ pub use iso286::{
 pub use materials::{DENSITIES, DensityRange, MaterialDensity, WorkMaterial};
 pub use mechanical::Mechanical;
 pub use morse_ends::{MORSE_ENDS, MorseEnd};
-pub use reliefs::{UNDERCUTS, Undercut, UndercutDuty, undercuts};
 pub use shanks::{
-    CONFIRMED_HYDRAULIC_INSERTION, EndThread, INCLINED_FLAT_ANGLE, InclinedFlat, SHANKS, Shank,
-    ShankDetail, ShankFlat, ShankForm, ShankSize, ShankTolerance, hydraulic_insertion,
+    CONFIRMED_HYDRAULIC_INSERTION, EndThread, HYDRAULIC_BORES, INCLINED_FLAT_ANGLE, InclinedFlat,
+    SHANKS, Shank, ShankDetail, ShankFlat, ShankForm, ShankSize, ShankTolerance,
+    hydraulic_insertion,
 };
 pub use tapers::{StandardTaper, TAPERS, TaperSeries, TaperSize};
 pub use threads::{StandardThread, THREADS, ThreadSeries, ThreadSize};
@@ -111,8 +113,8 @@ impl Confirmed {
     }
 }
 
-/// A published value with its spread.
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// A value with its spread.
+#[derive(Clone, Copy, Debug, PartialEq, serde::Serialize)]
 pub struct Spread<Q> {
     /// The least.
     pub low: Q,
@@ -120,4 +122,33 @@ pub struct Spread<Q> {
     pub typical: Q,
     /// The greatest.
     pub high: Q,
+}
+
+impl<Q: Copy> Spread<Q> {
+    /// Three times the same.
+    pub const fn exact(value: Q) -> Self {
+        Self {
+            low: value,
+            typical: value,
+            high: value,
+        }
+    }
+
+    /// The same spread of something that follows from each.
+    pub fn map<R>(self, mut each: impl FnMut(Q) -> R) -> Spread<R> {
+        Spread {
+            low: each(self.low),
+            typical: each(self.typical),
+            high: each(self.high),
+        }
+    }
+
+    /// Two spreads side by side.
+    pub fn zip<R: Copy>(self, other: Spread<R>) -> Spread<(Q, R)> {
+        Spread {
+            low: (self.low, other.low),
+            typical: (self.typical, other.typical),
+            high: (self.high, other.high),
+        }
+    }
 }

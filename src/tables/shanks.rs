@@ -151,6 +151,11 @@ impl Shank {
         }
     }
 
+    /// Whether its standard is written in inches.
+    pub const fn is_inch(&self) -> bool {
+        matches!(self.tolerance, ShankTolerance::Limits(_))
+    }
+
     /// How far its largest and smallest diameter lie from the nominal one.
     ///
     /// # Example
@@ -188,6 +193,9 @@ pub fn hydraulic_insertion(diameter: Length) -> Option<Length> {
         .find(|(bore, _)| (*bore - diameter).abs() <= STEP_BOUND)
         .map(|(_, depth)| depth)
 }
+
+/// The least and the greatest bore of hydraulic chucks.
+pub const HYDRAULIC_BORES: (Length, Length) = (Length::mm(6.0), Length::mm(32.0));
 
 /// How far [`hydraulic_insertion`] was checked.
 pub const CONFIRMED_HYDRAULIC_INSERTION: Confirmed = Memory;

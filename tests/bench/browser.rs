@@ -1,4 +1,4 @@
-//! Prints how long one plan takes in a real browser. Run by `cargo xtask bench`; it checks nothing.
+//! Prints how long one plan takes in a real browser, and what the part could become. Run by `cargo xtask bench`; it checks nothing.
 #![cfg(target_arch = "wasm32")]
 
 mod measure;

@@ -1,4 +1,4 @@
-//! Prints how long one plan takes on this machine. `cargo xtask bench` puts the browser's figures beside it.
+//! Prints how long one plan takes on this machine, and what the part could become. `cargo xtask bench` puts the browser's figures beside it.
 #![allow(
     clippy::print_stdout,
     reason = "a benchmark is there to print its figures"

@@ -105,6 +105,7 @@ badTest('what was typed wrongly is still there after other stages and other choi
   await head.fill('forty');
   await page.getByLabel('Material').selectOption('Brass');
   await button(page, 'Add a hole').click();
+  await button(page, 'Plain hole').click();
   for (const stage of ['Wanted', 'Plan', 'Received']) {
     await toStage(page, stage);
   }

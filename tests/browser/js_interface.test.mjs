@@ -51,10 +51,23 @@ test('every value of a plan is plain data', () => {
 test('a job survives its link', () => {
   for (const job of [...core.demoJobs(), core.defaultJob()]) {
     const text = core.encode(job);
-    assert.match(text, /^a[\w-]+$/);
+    assert.match(text, /^b[\w-]+$/);
     assert.deepEqual(core.decode(text), job);
     assert.deepEqual(core.decode(`https://shop.example/#${text}`), job);
   }
+});
+
+test('what a part could become can be planned as it is', () => {
+  const job = core.defaultJob();
+  const found = core.becomes(job);
+  assert.ok(found.length > 20);
+  for (const one of found.slice(0, 5)) {
+    assert.ok(one.kept.every((share) => share > 0 && share <= 1));
+    const plan = core.plan({ ...job, wanted: one.wanted });
+    assert.ok(plan.findings.every((finding) => finding.level !== 'stop'), one.shank);
+    assert.equal(plan.grip.value, one.grip);
+  }
+  throws(() => core.becomes({ colour: 'red' }), 'job', 'colour', /unknown field/);
 });
 
 test('a job that cannot be read names the field', () => {
@@ -77,7 +90,7 @@ test('a link that cannot be read says why', () => {
   const text = core.encode({});
   throws(() => core.decode(''), 'empty', '', /no job/);
   throws(() => core.decode('Hello, world'), 'not-a-link', '', /no link/);
-  throws(() => core.decode(`b${text.slice(1)}`), 'newer', '', /version 'b'/);
+  throws(() => core.decode(`c${text.slice(1)}`), 'newer', '', /version 'c'/);
   throws(() => core.decode(text.slice(0, -2)), 'damaged', '', /cut or changed/);
   throws(() => core.decode('a'.repeat(100_000)), 'too-long', '', /longer than/);
   const section = core.defaultJob().part.sections[0];

@@ -5,7 +5,7 @@ import { after, before } from 'node:test';
 import { sizes } from './helper/browser.mjs';
 import {
   button, dialog, dimension, drawing, eventually, field, figures, focused, isFocused, openedField, pageTests,
-  readFigures,
+  readFigures, toStage,
 } from './helper/steps.mjs';
 
 const keyboardTest = pageTests({ before, after }, { size: sizes.desk });
@@ -153,4 +153,15 @@ keyboardTest('from the summary of the findings to the findings', async ({ open }
   await tabTo(page, button(page, 'Clear: nothing stands against the plan.'));
   await page.keyboard.press('Enter');
   await focused(page.getByRole('heading', { name: 'Findings' }));
+  // On Plan the summary stands where there is something to read, and leads there as often as it is asked.
+  assert.equal(await page.locator('.summary').count(), 0);
+  await toStage(page, 'Wanted');
+  await field(page, 'Finished length').fill('200');
+  await toStage(page, 'Plan');
+  for (const time of ['first', 'second']) {
+    const summary = button(page, /^\d+ stops?.* in the plan\.$/);
+    await summary.focus();
+    await page.keyboard.press('Enter');
+    await focused(page.getByRole('heading', { name: 'Findings' }), time);
+  }
 });

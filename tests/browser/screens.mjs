@@ -10,7 +10,21 @@ import { startServer } from './helper/server.mjs';
 const folder = fileURLToPath(new URL('shots/', import.meta.url));
 const looks = { smallPhone: ['light', 'dark', 'sunlight'], phone: ['light', 'dark'], desk: ['light', 'dark'] };
 // How far down each picture is taken, in heights of the window.
-const places = [0, 0.8, 1.7, 2.6];
+const places = [0, 0.8, 1.7, 2.6, 3.5, 4.4];
+
+// What is closed on a stage until it is asked for.
+const closed = {
+  Wanted: [/^What else it could become/, /^⌀/, /^The most that can be had/],
+};
+
+async function openAll(page, stage) {
+  for (const name of closed[stage] ?? []) {
+    const opener = page.getByRole('button', { name, expanded: false }).first();
+    if (await opener.count() > 0) {
+      await opener.click();
+    }
+  }
+}
 
 const examples = process.argv.length > 2 ? process.argv.slice(2).map(Number) : [1, 2, 3];
 await mkdir(folder, { recursive: true });
@@ -25,6 +39,7 @@ for (const example of examples) {
       await changeLook(page, look);
       for (const stage of ['Received', 'Wanted', 'Plan']) {
         await toStage(page, stage);
+        await openAll(page, stage);
         for (const place of look === 'light' ? places : places.slice(0, 1)) {
           const more = await page.evaluate((share) => {
             const top = Math.round(share * innerHeight);

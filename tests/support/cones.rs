@@ -40,16 +40,16 @@ pub(crate) struct Setting {
     pub(crate) distance: f64,
 }
 
-/// A micrometer over the edges of its anvils, a caliper for the distance.
+/// A micrometer over the edges of its anvils, a calliper for the distance.
 pub(crate) const MICROMETER: Setting = Setting {
     name: "micrometer",
     diameter: 0.02,
     distance: 0.1,
 };
 
-/// A caliper for everything, the distance from scribed lines.
-pub(crate) const CALIPER: Setting = Setting {
-    name: "caliper",
+/// A calliper for everything, the distance from scribed lines.
+pub(crate) const CALLIPER: Setting = Setting {
+    name: "calliper",
     diameter: 0.05,
     distance: 0.3,
 };

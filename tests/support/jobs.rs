@@ -14,12 +14,14 @@ use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::select;
 use skimwright::job::{
-    Bore, BoreBottom, CentreOrder, CutOffMethod, FormVersion, Job, Part, Section, Shop, Tolerance,
+    Bore, BoreBottom, BoreEnd, CentreOrder, Cut, CutOffMethod, Datum, Duty, Feature, Flats,
+    FormVersion, HeadPiece, Hole, Job, Part, Place, Receiver, Section, Shop, Tolerance, Turned,
     Wanted,
 };
 use skimwright::quantity::{Dimension, Entered, Entry, Length, Number, Term, Typed, Unit};
 use skimwright::tables::{
-    CentreDrillSize, ShaftClass, TaperSize, ThreadSize, ToolKind, WorkMaterial,
+    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, SleeveDuty, TaperSize,
+    ThreadSize, ToolKind, WorkMaterial,
 };
 
 /// Which numbers a job is made of.
@@ -157,51 +159,141 @@ fn length(numbers: Numbers) -> impl Strategy<Value = Entered<Length>> {
     entered(numbers)
 }
 
+fn any_of<T: Clone + Debug + 'static>(
+    list: impl IntoIterator<Item = T>,
+) -> impl Strategy<Value = T> {
+    select(list.into_iter().collect::<Vec<T>>())
+}
+
+/// Any place along the shank.
+fn place(numbers: Numbers) -> impl Strategy<Value = Place> {
+    (any_of(Datum::ALL), length(numbers)).prop_map(|(from, start)| Place { from, start })
+}
+
 /// Any outer section.
 pub(crate) fn section(numbers: Numbers) -> impl Strategy<Value = Section> {
     let length = move || length(numbers);
-    let tapers: Vec<TaperSize> = TaperSize::all().collect();
-    prop_oneof![
-        (length(), length()).prop_map(|(diameter, length)| Section::Cylinder { diameter, length }),
-        (length(), length(), length()).prop_map(|(shoulder_diameter, end_diameter, length)| {
-            Section::Taper {
+    let cone = move || (length(), entered(numbers), length());
+    let turned = prop_oneof![
+        3 => (length(), length()).prop_map(|(diameter, length)| Turned::Cylinder { diameter, length }),
+        3 => (length(), length(), length(), option::of(length()), option::of(length())).prop_map(
+            |(shoulder_diameter, end_diameter, length, diameter_error, length_error)| Turned::Taper {
                 shoulder_diameter,
                 end_diameter,
                 length,
+                diameter_error,
+                length_error,
             }
-        }),
-        (select(tapers), length(), option::of(length())).prop_map(|(taper, past_gauge, length)| {
-            Section::StandardTaper {
+        ),
+        3 => (any_of(TaperSize::all()), length(), option::of(length())).prop_map(
+            |(taper, past_gauge, length)| Turned::StandardTaper {
                 taper,
                 past_gauge,
                 length,
             }
+        ),
+        1 => cone().prop_map(|(shoulder_diameter, ratio, length)| Turned::RatioTaper {
+            shoulder_diameter,
+            ratio,
+            length,
         }),
+        1 => (length(), entered(numbers), length()).prop_map(|(shoulder_diameter, angle, length)| {
+            Turned::AngleTaper {
+                shoulder_diameter,
+                angle,
+                length,
+            }
+        }),
+        1 => (length(), length()).prop_map(|(diameter, length)| Turned::Groove { diameter, length }),
+        1 => (length(), length()).prop_map(|(diameter, length)| Turned::Relief { diameter, length }),
+        1 => (any_of(ThreadSize::all()), length())
+            .prop_map(|(thread, length)| Turned::Thread { thread, length }),
+    ];
+    let place = prop_oneof![4 => Just(None), 1 => place(numbers).prop_map(Some)];
+    (turned, place).prop_map(|(turned, place)| Section { turned, place })
+}
+
+/// Any feature.
+pub(crate) fn feature(numbers: Numbers) -> impl Strategy<Value = Feature> {
+    let length = move || length(numbers);
+    let placed = prop_oneof![
+        (length(), any_of(Flats::ALL), length()).prop_map(|(over, flats, length)| Cut::Flat {
+            over,
+            flats,
+            length,
+        }),
+        (length(), length(), length()).prop_map(|(width, depth, length)| Cut::Keyway {
+            width,
+            depth,
+            length,
+        }),
+        (length(), length(), length()).prop_map(|(width, depth, disc)| Cut::WoodruffKeyway {
+            width,
+            depth,
+            disc,
+        }),
+        length().prop_map(|diameter| Cut::CrossHole { diameter }),
+    ];
+    let tang = (
+        length(),
+        length(),
+        option::of(length()),
+        option::of(length()),
+    )
+        .prop_map(|(thickness, length, slot_width, slot_depth)| Cut::Tang {
+            thickness,
+            length,
+            slot_width,
+            slot_depth,
+        });
+    prop_oneof![
+        4 => (placed, place(numbers)).prop_map(|(cut, place)| Feature { cut, place: Some(place) }),
+        1 => tang.prop_map(|cut| Feature { cut, place: None }),
     ]
 }
 
 /// Any hole.
 pub(crate) fn bore(numbers: Numbers) -> impl Strategy<Value = Bore> {
     let length = move || length(numbers);
-    let threads: Vec<ThreadSize> = ThreadSize::all().collect();
-    let drills: Vec<CentreDrillSize> = CentreDrillSize::all().collect();
-    prop_oneof![
-        (length(), length(), select(BoreBottom::ALL.to_vec())).prop_map(
-            |(diameter, depth, bottom)| Bore::Drilled {
+    let bottom = || any_of(BoreBottom::ALL);
+    let hole = prop_oneof![
+        (length(), length(), bottom()).prop_map(|(diameter, depth, bottom)| Hole::Drilled {
+            diameter,
+            depth,
+            bottom,
+        }),
+        (length(), length(), length(), length(), bottom()).prop_map(
+            |(diameter, depth, step_diameter, step_depth, bottom)| Hole::Stepped {
                 diameter,
                 depth,
+                step_diameter,
+                step_depth,
                 bottom,
             }
         ),
-        (select(threads), length(), length()).prop_map(|(thread, thread_depth, drill_depth)| {
-            Bore::Tapped {
+        (any_of(ThreadSize::all()), length(), length()).prop_map(
+            |(thread, thread_depth, drill_depth)| Hole::Tapped {
                 thread,
                 thread_depth,
                 drill_depth,
             }
+        ),
+        (length(), length(), length()).prop_map(|(diameter, ream_depth, drill_depth)| {
+            Hole::Reamed {
+                diameter,
+                ream_depth,
+                drill_depth,
+            }
         }),
-        select(drills).prop_map(|centre_drill| Bore::CentreHole { centre_drill }),
-    ]
+        length().prop_map(|diameter| Hole::Through { diameter }),
+        any_of(CentreDrillSize::all()).prop_map(|centre_drill| Hole::CentreHole { centre_drill }),
+    ];
+    let off_centre = prop_oneof![3 => Just(None), 1 => length().prop_map(Some)];
+    (hole, any_of(BoreEnd::ALL), off_centre).prop_map(|(hole, end, off_centre)| Bore {
+        hole,
+        end,
+        off_centre,
+    })
 }
 
 /// Any part; seldom many sections.
@@ -209,24 +301,86 @@ pub(crate) fn part(numbers: Numbers) -> impl Strategy<Value = Part> {
     let sections = prop_oneof![4 => 0..=3_usize, 1 => 0..=Job::MOST_SECTIONS]
         .prop_flat_map(move |count| vec(section(numbers), count));
     let bores = vec(bore(numbers), 0..=Job::MOST_BORES);
+    let features =
+        prop_oneof![2 => Just(Vec::new()), 1 => vec(feature(numbers), 0..=Job::MOST_FEATURES)];
+    let piece = (length(numbers), length(numbers))
+        .prop_map(|(diameter, length)| HeadPiece { diameter, length });
+    let hardness = move || option::of(entered(numbers));
     (
-        select(WorkMaterial::ALL.to_vec()),
-        length(numbers),
-        length(numbers),
-        length(numbers),
-        sections,
-        bores,
+        any_of(WorkMaterial::ALL),
+        (
+            length(numbers),
+            length(numbers),
+            vec(piece, 0..=Job::MOST_HEAD_BEYOND),
+        ),
+        (length(numbers), option::of(length(numbers))),
+        (hardness(), option::of(length(numbers)), hardness()),
+        prop_oneof![4 => Just(None), 1 => length(numbers).prop_map(Some)],
+        (sections, features, bores),
     )
         .prop_map(
-            |(material, head_diameter, head_length, runout, sections, bores)| Part {
+            |(material, head, runout, hardness, shank_length, lists)| Part {
                 material,
-                head_diameter,
-                head_length,
-                runout,
-                sections,
-                bores,
+                head_diameter: head.0,
+                head_length: head.1,
+                head_beyond: head.2,
+                runout: runout.0,
+                end_runout: runout.1,
+                surface_hardness: hardness.0,
+                case_depth: hardness.1,
+                core_hardness: hardness.2,
+                shank_length,
+                sections: lists.0,
+                features: lists.1,
+                bores: lists.2,
             },
         )
+}
+
+/// Any receiver.
+fn receiver(numbers: Numbers) -> impl Strategy<Value = Receiver> {
+    let edge = move || option::of(length(numbers));
+    prop_oneof![
+        edge().prop_map(|edge| Receiver::Own { edge }),
+        any_of(ColletSize::all()).prop_map(|collet| Receiver::Collet { collet }),
+        any_of(ShankSize::all()).prop_map(|shank| Receiver::SideLock { shank }),
+        Just(Receiver::Hydraulic {}),
+        (any_of(HoleClass::ALL), edge())
+            .prop_map(|(hole, edge)| Receiver::PlainBore { hole, edge }),
+        (any_of(SeatLoad::ALL), length(numbers))
+            .prop_map(|(load, ring_chamfer)| Receiver::Bearing { load, ring_chamfer }),
+        (
+            any_of(SleeveDuty::ALL),
+            any_of(WorkMaterial::ALL),
+            length(numbers),
+            edge()
+        )
+            .prop_map(|(duty, material, outside, edge)| Receiver::Sleeve {
+                duty,
+                material,
+                outside,
+                edge,
+            }),
+    ]
+}
+
+/// Any duty; most often none.
+fn duty(numbers: Numbers) -> impl Strategy<Value = Duty> {
+    let any = (
+        option::of(entered(numbers)),
+        option::of(entered(numbers)),
+        option::of(length(numbers)),
+        option::of(entered(numbers)),
+        option::of(entered(numbers)),
+    )
+        .prop_map(|(torque, side_load, overhang, power, speed)| Duty {
+            torque,
+            side_load,
+            overhang,
+            power,
+            speed,
+        });
+    prop_oneof![2 => Just(Duty::default()), 1 => any]
 }
 
 fn tolerance(numbers: Numbers) -> impl Strategy<Value = Tolerance> {
@@ -248,8 +402,9 @@ pub(crate) fn wanted(numbers: Numbers) -> impl Strategy<Value = Wanted> {
             option::of(length()),
             option::of(length()),
         ),
+        (receiver(numbers), duty(numbers)),
     )
-        .prop_map(|(size, ends, optional)| Wanted {
+        .prop_map(|(size, ends, optional, (receiver, duty))| Wanted {
             diameter: size.0,
             tolerance: size.1,
             length: size.2,
@@ -258,6 +413,8 @@ pub(crate) fn wanted(numbers: Numbers) -> impl Strategy<Value = Wanted> {
             countersink: optional.0,
             receiver_depth: optional.1,
             least_grip: optional.2,
+            receiver,
+            duty,
         })
 }
 

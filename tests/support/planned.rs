@@ -6,7 +6,8 @@ use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::select;
 use skimwright::job::{
-    Bore, BoreBottom, CentreOrder, CutOffMethod, Job, Part, Section, Shop, Tolerance, Wanted,
+    Bore, BoreBottom, CentreOrder, CutOffMethod, Hole, Job, Part, Section, Shop, Tolerance, Turned,
+    Wanted,
 };
 use skimwright::quantity::{Entered, Entry, Length, Number, Term, Unit};
 use skimwright::tables::{ThreadSize, ToolKind, WorkMaterial};
@@ -120,26 +121,28 @@ impl Planned {
         let some = |thousandths: i64| Some(length(thousandths));
         let sections = self.sections.iter().map(|&(from, to, long)| {
             if from == to {
-                return Section::Cylinder {
+                return Turned::Cylinder {
                     diameter: length(from),
                     length: length(long),
                 };
             }
-            Section::Taper {
+            Turned::Taper {
                 shoulder_diameter: length(from),
                 end_diameter: length(to),
                 length: length(long),
+                diameter_error: None,
+                length_error: None,
             }
         });
         let drilled = self
             .bores
             .iter()
-            .map(|&(diameter, depth, bottom)| Bore::Drilled {
+            .map(|&(diameter, depth, bottom)| Hole::Drilled {
                 diameter: length(diameter),
                 depth: length(depth),
                 bottom,
             });
-        let tapped = self.thread.map(|(thread, depth, deeper)| Bore::Tapped {
+        let tapped = self.thread.map(|(thread, depth, deeper)| Hole::Tapped {
             thread,
             thread_depth: length(depth),
             drill_depth: length(depth + deeper),
@@ -150,8 +153,9 @@ impl Planned {
                 head_diameter: length(self.head.0),
                 head_length: length(self.head.1),
                 runout: length(self.runout),
-                sections: sections.collect(),
-                bores: drilled.chain(tapped).collect(),
+                sections: sections.map(Section::from).collect(),
+                bores: drilled.chain(tapped).map(Bore::from).collect(),
+                ..Part::default()
             },
             wanted: Wanted {
                 diameter: length(self.wanted.0),
@@ -163,8 +167,7 @@ impl Planned {
                 shoulder_radius: length(self.edges.0),
                 end_chamfer: length(self.edges.1),
                 countersink: self.countersink.map(length),
-                receiver_depth: None,
-                least_grip: None,
+                ..Wanted::default()
             },
             shop: Shop {
                 tool: self.tool,

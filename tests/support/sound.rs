@@ -2,7 +2,7 @@
 //! with `#[path = "support/sound.rs"] mod sound;`.
 #![allow(dead_code, reason = "each test uses a part of it")]
 
-use skimwright::job::{Bore, BoreBottom, Field, Job, Section};
+use skimwright::job::{Bore, BoreBottom, Field, Hole, Job, Section, Turned};
 use skimwright::plan::{Finding, Plan};
 use skimwright::quantity::{Entered, Entry, Length, Unit, read};
 use skimwright::tables::ThreadSize;
@@ -46,35 +46,41 @@ pub(crate) fn sound() -> Job {
 }
 
 pub(crate) fn cylinder(diameter: &str, length: &str) -> Section {
-    Section::Cylinder {
+    Turned::Cylinder {
         diameter: mm(diameter),
         length: mm(length),
     }
+    .into()
 }
 
 pub(crate) fn taper(shoulder: &str, end: &str, length: &str) -> Section {
-    Section::Taper {
+    Turned::Taper {
         shoulder_diameter: mm(shoulder),
         end_diameter: mm(end),
         length: mm(length),
+        diameter_error: None,
+        length_error: None,
     }
+    .into()
 }
 
 pub(crate) fn drilled(diameter: &str, depth: &str, bottom: BoreBottom) -> Bore {
-    Bore::Drilled {
+    Hole::Drilled {
         diameter: mm(diameter),
         depth: mm(depth),
         bottom,
     }
+    .into()
 }
 
 #[track_caller]
 pub(crate) fn tapped(thread: &str, thread_depth: &str, drill_depth: &str) -> Bore {
-    Bore::Tapped {
+    Hole::Tapped {
         thread: ThreadSize::from_code(thread).expect("a thread"),
         thread_depth: mm(thread_depth),
         drill_depth: mm(drill_depth),
     }
+    .into()
 }
 
 /// The code of a finding as scripts see it.

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use crate::run::{run, say};
-use crate::{Outcome, programs, setup, sizes, worker};
+use crate::{Outcome, programs, sections, setup, sizes, worker};
 
 /// Sets up, builds, finishes, prints the sizes and checks them against the budget.
 pub(crate) fn build(root: &Path) -> Outcome {
@@ -101,6 +101,10 @@ fn pin_files(dist: &Path) -> Outcome {
             return Err(format!(
                 "dist/index.html has no place {place} for an integrity."
             ));
+        }
+        if ending == ".wasm" {
+            // wasm-bindgen puts names in again.
+            sections::strip(path)?;
         }
         text = text.replace(place, &worker::integrity(path)?);
     }

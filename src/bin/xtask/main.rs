@@ -10,6 +10,7 @@ mod mime;
 mod pins;
 mod programs;
 mod run;
+mod sections;
 mod serve;
 mod setup;
 mod sizes;

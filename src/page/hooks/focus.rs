@@ -1,8 +1,10 @@
 //! Where the focus goes when what had it is gone.
 
 use wasm_bindgen::JsCast;
-use web_sys::HtmlElement;
+use web_sys::{Element, HtmlElement};
 use yew::prelude::*;
+
+use crate::page::state::Spot;
 
 /// Takes the focus to a control when it appears, if it is wanted there.
 #[hook]
@@ -23,6 +25,23 @@ pub(crate) fn focus_first(ids: &[String]) {
     if let Some(element) = found {
         let _ = element.unchecked_into::<HtmlElement>().focus();
     }
+}
+
+/// Whether an element that is still there has the focus.
+pub(crate) fn has_focus(control: &NodeRef) -> bool {
+    let document = web_sys::window().and_then(|window| window.document());
+    let focused = document.and_then(|document| document.active_element());
+    focused.is_some() && focused == control.cast::<Element>()
+}
+
+/// Takes the focus to where a change left off, each time it is sent there.
+#[hook]
+pub(crate) fn use_spot(spot: Option<(Spot, u32)>) {
+    use_effect_with(spot, |spot| {
+        if let Some((spot, _)) = spot {
+            focus_first(&[spot.id(), spot.or_else().id()]);
+        }
+    });
 }
 
 /// To the top of the page, where another stage begins.

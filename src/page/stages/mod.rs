@@ -3,6 +3,7 @@
 mod care;
 mod plan;
 mod received;
+mod rows;
 mod wanted;
 
 use skimwright::job::Field;

@@ -8,6 +8,7 @@ use super::{fields_of, group};
 use crate::page::figures::more_figures;
 use crate::page::passes::pass_table;
 use crate::page::store::{Store, words};
+use crate::page::strength::strength;
 use crate::page::words::Text;
 
 pub(crate) fn plan_stage(store: &Store) -> Html {
@@ -40,6 +41,7 @@ pub(crate) fn plan_stage(store: &Store) -> Html {
                 Field::MeasureTime,
                 Field::PolishTime,
             ]) }
+            { strength(store) }
             { more_figures(store) }
         </>
     }

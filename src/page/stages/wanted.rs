@@ -3,7 +3,13 @@
 use skimwright::job::Field;
 use yew::prelude::*;
 
-use super::group;
+use super::{fields_of, group};
+use crate::page::becomes::becomes_panel;
+use crate::page::curve::most_panel;
+use crate::page::panel::panel;
+use crate::page::panels::fields_in;
+use crate::page::receiver;
+use crate::page::state::Panel;
 use crate::page::store::{Store, words};
 use crate::page::words::Text;
 
@@ -21,7 +27,18 @@ pub(crate) fn wanted_stage(store: &Store) -> Html {
                 Field::EndChamfer,
                 Field::Countersink,
             ]) }
-            { group(store, words.say(Text::GroupReceiver), &[Field::ReceiverDepth, Field::LeastGrip]) }
+            <section class="group">
+                <h2>{ words.say(Text::GroupReceiver) }</h2>
+                { fields_of(store, &receiver::FIELDS) }
+                { receiver::asks(store) }
+            </section>
+            <section class="group">
+                { becomes_panel(store) }
+                { most_panel(store) }
+                { panel(store, Panel::Duty, words.say(Text::GroupDuty), None, || {
+                    fields_of(store, &fields_in(Panel::Duty))
+                }) }
+            </section>
         </>
     }
 }

@@ -6,12 +6,15 @@ use skimwright::link::LinkError;
 use skimwright::plan::Level;
 use skimwright::quantity::Units;
 use skimwright::rework::CutKind;
-use skimwright::sheet::Measure;
+use skimwright::sheet::{MarkKind, Measure};
+use skimwright::strength::Load;
 use skimwright::tables::{TaperSeries, ThreadSeries, ToolKind, WorkMaterial};
 
 use super::text::Text;
-use crate::page::edit::{BoreKind, SectionKind};
-use crate::page::state::{Look, Saved, Shown, Stage};
+use super::{
+    english_becomes, english_items, english_receiver, english_recognise, english_strength,
+};
+use crate::page::state::{Look, Saved, Share, Shown, Stage};
 
 #[expect(
     clippy::too_many_lines,
@@ -37,26 +40,49 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::DrawingKeyFinished => "finished",
         Text::DrawingKeyRemoved => "comes off",
         Text::DrawingKeyCut => "cut off here",
+        Text::DrawingKeyKerf => "kerf",
+        Text::DrawingKeySection => "cut open",
+        Text::DrawingKeyThread => "thread",
+        Text::DrawingKeyFlat => "flat",
+        Text::DrawingKeyAxis => "axis",
         Text::DrawingMissing => {
             "Nothing to draw yet: a figure of the part is missing or out of range."
         }
+        Text::DrawingBroken => {
+            "Long plain stretches are left out between break lines; dimensions say the true lengths."
+        }
+        Text::DrawingLarger => "Larger",
+        Text::DrawingSmaller => "Smaller",
+        Text::DrawingWhole => "Whole",
+        Text::DimensionsAll => "Show all",
+        Text::DimensionsFewer => "Show fewer",
+        Text::SaveSvg => "Save as SVG",
+        Text::SavePng => "Save as PNG",
         Text::Done => "Done",
         Text::Measure(measure) => measure_name(measure),
         Text::GroupPart => "The part",
-        Text::GroupShank => "Shank, from the shoulder outward",
-        Text::GroupHoles => "Holes in the free end",
+        Text::GroupMoreOfPart => "More about the part",
+        Text::GroupErrors => "How sure these measures are",
+        Text::GroupList(list) => english_items::group(list),
+        Text::GroupDuty => "What it has to carry",
         Text::GroupFinished => "Finished shank",
         Text::GroupReceiver => "What it goes into",
         Text::GroupCuttingOff => "Cutting off, facing, centring",
         Text::GroupTurning => "Turning",
         Text::GroupTimes => "Times for each pass",
-        Text::NoHoles => "No holes: the end is solid.",
-        Text::AddSection => "Add a section at the free end",
-        Text::AddHole => "Add a hole",
+        Text::NoneListed(list) => english_items::none(list),
+        Text::Full => "The list is full.",
+        Text::Add(list) => english_items::add(list),
         Text::Remove => "Remove",
-        Text::MoveOutward => "Move outward",
-        Text::SectionKind(kind) => section_kind(kind),
-        Text::BoreKind(kind) => bore_kind(kind),
+        Text::MoveOn(list) => english_items::move_on(list),
+        Text::MoveBack(list) => english_items::move_back(list),
+        Text::Copy(list) => english_items::copy(list),
+        Text::Kind(kind) => english_items::kind(kind),
+        Text::AtShoulder => "At the shoulder",
+        Text::BehindOneBefore => "Behind the one before",
+        Text::From(datum) => english_items::from(datum),
+        Text::Flats(flats) => english_items::flats(flats),
+        Text::End(end) => english_items::end(end),
         Text::Bottom(BoreBottom::DrillPoint) => "Drill point, 118°",
         Text::Bottom(BoreBottom::Flat) => "Flat",
         Text::TaperSeries(series) => taper_series(series),
@@ -106,7 +132,8 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::PassSpeed => "Speed",
         Text::PassFeed => "Feed",
         Text::PassTime => "Time",
-        Text::NoPasses => "No passes: there is nothing to turn off, or a figure is missing.",
+        Text::NoPasses => "No passes: there is nothing to turn off.",
+        Text::NoPassesYet => "No passes yet: the findings say why.",
         Text::PassesNote => {
             "Infeed is on radius, as the cross-slide moves. Stop after each of the two last cuts and measure: the \
              first shows what the second will do."
@@ -150,6 +177,10 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::CareEstimates => {
             "Times and masses are estimates. Heat treatment and hidden flaws cannot be seen from here."
         }
+        Text::Receiver(text) => english_receiver::text(text),
+        Text::Becoming(text) => english_becomes::text(text),
+        Text::Strength(text) => english_strength::text(text),
+        Text::Taper(text) => english_recognise::text(text),
         Text::WorkingFormula => "Formula",
         Text::WorkingNumbers => "With the numbers",
         Text::WorkingInputs => "What went in",
@@ -199,13 +230,32 @@ pub(super) fn usual(value: &str) -> String {
     format!("usual: {value}")
 }
 
+/// Dimensions that have no room on the drawing.
+pub(super) fn hidden(count: usize) -> String {
+    match count {
+        1 => "1 dimension is not shown here. The lists have it.".to_owned(),
+        _ => format!("{count} dimensions are not shown here. The lists have them."),
+    }
+}
+
+/// A numbered place of the drawing.
+pub(super) fn mark(what: MarkKind, at: &str, in_head: bool) -> String {
+    let what = match what {
+        MarkKind::ThinnestWall => "the thinnest wall round a hole",
+        MarkKind::TightestCleanUp => "where the stock has least to spare",
+        MarkKind::WeakestSection => "where the finished shank is weakest in bending",
+    };
+    let head = if in_head { ", in the head" } else { "" };
+    format!("{what}, {at} from the shoulder{head}")
+}
+
 pub(super) fn labelled(label: &str, value: &str) -> String {
     format!("{label} {value}")
 }
 
 /// A label with the row that it is about, such as a section.
 pub(super) fn about_row(label: &str, row: &str) -> String {
-    format!("{label}: {}", row.to_lowercase())
+    format!("{label}: {}", row.to_ascii_lowercase())
 }
 
 pub(super) fn off_diameter(off: &str) -> String {
@@ -281,22 +331,6 @@ const fn saved_state(saved: Saved) -> &'static str {
         Saved::Yes => "saved on this device",
         Saved::Refused => "NOT saved: this browser keeps nothing. Share the link to yourself.",
         Saved::Visiting => "from a link, not saved here",
-    }
-}
-
-const fn section_kind(kind: SectionKind) -> &'static str {
-    match kind {
-        SectionKind::Cylinder => "Cylinder",
-        SectionKind::Taper => "Taper, two diameters",
-        SectionKind::StandardTaper => "Standard taper",
-    }
-}
-
-const fn bore_kind(kind: BoreKind) -> &'static str {
-    match kind {
-        BoreKind::Drilled => "Plain hole",
-        BoreKind::Tapped => "Tapped hole",
-        BoreKind::CentreHole => "Centre hole",
     }
 }
 
@@ -387,6 +421,25 @@ const fn figure_name(shown: Shown) -> &'static str {
         Shown::Time => "Turning time",
         Shown::LargestDiameter => "Largest diameter to be had",
         Shown::Wall(_) => "Least wall",
+        Shown::SleevePressure => "Pressure of the sleeve",
+        Shown::SleeveStress => "Stress in the sleeve, at its bore",
+        Shown::ShaftStress => "Stress in the shank under it",
+        Shown::SleeveHolds => "Torque that the sleeve holds",
+        Shown::WarmerBy => "Sleeve warmer than the shank, to slip on",
+        Shown::Kept(Share::Bending) => "Kept in bending",
+        Shown::Kept(Share::Torsion) => "Kept in torsion",
+        Shown::Kept(Share::Stiffness) => "Kept of stiffness in bending",
+        Shown::Kept(Share::Twist) => "Kept of stiffness in torsion",
+        Shown::Shoulder(Load::Bending) => "Stress raised in bending",
+        Shown::Shoulder(Load::Torsion) => "Stress raised in torsion",
+        Shown::Shoulder(Load::Tension) => "Stress raised in tension",
+        Shown::AgainstYield => "Against bending or twisting out of shape",
+        Shown::AgainstFatigue => "Against breaking in the long run",
+        Shown::MassBefore => "Mass as received",
+        Shown::MassChips => "Chips, all of them",
+        Shown::MassAfter => "Mass when finished",
+        Shown::BalanceBefore => "Centre of gravity as received",
+        Shown::BalanceAfter => "Centre of gravity when finished",
     }
 }
 

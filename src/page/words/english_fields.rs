@@ -1,9 +1,10 @@
 //! English: the labels of the fields, the notes under them, and what is wrong with what was typed.
 
-use skimwright::job::{BoreField, Field, SectionField};
+use skimwright::job::{Field, ReceiverField};
 use skimwright::quantity::{Entry, MOST_CHARACTERS, ReadError, ReadErrorKind};
 
-use super::Words;
+use super::{Words, english_items};
+use crate::page::edit::List;
 use crate::page::state::Wrong;
 
 pub(super) const fn label(field: Field) -> &'static str {
@@ -12,11 +13,20 @@ pub(super) const fn label(field: Field) -> &'static str {
         Field::Material => "Material",
         Field::HeadDiameter => "Head diameter",
         Field::HeadLength => "Head length",
+        Field::HeadBeyond => "Pieces of the head",
+        Field::Head(_, field) => english_items::head_label(field),
         Field::Runout => "Runout (full reading)",
+        Field::EndRunout => "Runout near the free end",
+        Field::SurfaceHardness => "Hardness outside",
+        Field::CaseDepth => "Depth of the hard case",
+        Field::CoreHardness => "Hardness of the core",
+        Field::ShankLength => "Whole shank length",
         Field::Sections => "Sections",
-        Field::Section(_, field) => section_label(field),
+        Field::Section(_, field) => english_items::section_label(field),
+        Field::Features => "Cuts into the shank",
+        Field::Feature(_, field) => english_items::feature_label(field),
         Field::Bores => "Holes",
-        Field::Bore(_, field) => bore_label(field),
+        Field::Bore(_, field) => english_items::bore_label(field),
         Field::WantedDiameter => "Finished diameter",
         Field::Tolerance => "Tolerance",
         Field::UpperDeviation => "Upper deviation",
@@ -25,8 +35,14 @@ pub(super) const fn label(field: Field) -> &'static str {
         Field::ShoulderRadius => "Fillet radius at the shoulder",
         Field::EndChamfer => "Chamfer at the end, 45°",
         Field::Countersink => "Countersink diameter, 60°",
+        Field::Receiver(field) => receiver_label(field),
         Field::ReceiverDepth => "Depth of the receiver",
         Field::LeastGrip => "Least length gripped",
+        Field::DutyTorque => "Torque",
+        Field::DutyForce => "Side load",
+        Field::DutyOverhang => "Overhang of the side load",
+        Field::DutyPower => "Power",
+        Field::DutySpeed => "Speed that it runs at",
         Field::Tool => "Turning tool",
         Field::CutOffMethod => "Cut off with",
         Field::Kerf => "Kerf",
@@ -47,68 +63,64 @@ pub(super) const fn label(field: Field) -> &'static str {
     }
 }
 
-const fn section_label(field: SectionField) -> &'static str {
+const fn receiver_label(field: ReceiverField) -> &'static str {
     match field {
-        SectionField::Kind => "Kind",
-        SectionField::Diameter => "Diameter",
-        SectionField::ShoulderDiameter => "Diameter, shoulder side",
-        SectionField::EndDiameter => "Diameter, free side",
-        SectionField::Length => "Length",
-        SectionField::Taper => "Series and size",
-        SectionField::PastGauge => "Length before the gauge plane",
+        ReceiverField::Kind => "Receiver",
+        ReceiverField::Collet => "Collet",
+        ReceiverField::Shank => "Standard shank",
+        ReceiverField::Hole => "Class of the bore",
+        ReceiverField::Load => "Load of the bearing",
+        ReceiverField::RingChamfer => "Chamfer of the ring",
+        ReceiverField::SleeveDuty => "What the sleeve must carry",
+        ReceiverField::SleeveMaterial => "Material of the sleeve",
+        ReceiverField::Outside => "Outside diameter of the sleeve",
+        ReceiverField::Edge => "Edge at the mouth",
     }
 }
 
-const fn bore_label(field: BoreField) -> &'static str {
-    match field {
-        BoreField::Kind => "Kind",
-        BoreField::Diameter => "Diameter",
-        BoreField::Depth => "Depth",
-        BoreField::Bottom => "Bottom",
-        BoreField::Thread => "Thread",
-        BoreField::ThreadDepth => "Depth of full thread",
-        BoreField::DrillDepth => "Depth of the tapping hole",
-        BoreField::CentreDrill => "Centre drill",
-    }
-}
-
-pub(super) fn in_full(field: Field) -> String {
-    match field {
-        Field::Section(index, part) => {
-            format!("{}: {}", section(index), lower_first(section_label(part)))
+pub(super) fn in_full(words: Words, field: Field) -> String {
+    match List::of(field) {
+        Some((list, Some(index))) => {
+            format!("{}: {}", words.row(list, index), lower_first(label(field)))
         }
-        Field::Bore(index, part) => {
-            format!("{}: {}", hole(index), lower_first(bore_label(part)))
-        }
-        other => label(other).to_owned(),
+        _ => label(field).to_owned(),
     }
 }
 
-pub(super) fn section(index: u8) -> String {
-    format!("Section {}", u32::from(index) + 1)
-}
-
-pub(super) fn hole(index: u8) -> String {
-    format!("Hole {}", u32::from(index) + 1)
-}
-
-fn lower_first(text: &str) -> String {
-    let mut characters = text.chars();
-    match characters.next() {
-        Some(first) => first.to_lowercase().chain(characters).collect(),
-        None => String::new(),
+pub(super) fn lower_first(text: &str) -> String {
+    let mut text = text.to_owned();
+    if let Some(first) = text.get_mut(..1) {
+        first.make_ascii_lowercase();
     }
+    text
 }
 
 pub(super) const fn hint(field: Field) -> Option<&'static str> {
     Some(match field {
-        Field::Runout => "Indicator on the shank, part held true by the features that stay.",
-        Field::Section(_, SectionField::PastGauge) => {
-            "0 when the section begins at the gauge plane, where the taper has its nominal size."
+        Field::Runout => {
+            "Indicator on the shank near the shoulder, part held true by the features that stay."
         }
-        Field::Bore(_, BoreField::Depth | BoreField::DrillDepth) => {
-            "From the free end as received, to the end of the full diameter."
+        Field::EndRunout => {
+            "Full reading near the free end, held the same way: it shows a tilt. Empty: as near the shoulder."
         }
+        Field::SurfaceHardness => {
+            "Where the tool will cut, by a hardness tester or test files. May stay empty."
+        }
+        Field::CaseDepth => {
+            "How deep the hard skin reaches: from papers, or etched on a cut face. Empty: as hard all through."
+        }
+        Field::CoreHardness => "Below the hard case. May stay empty.",
+        Field::ShankLength => {
+            "Shoulder to free end, by depth rod or height gauge. Empty: the sections added up."
+        }
+        Field::Section(_, field) => return english_items::section_hint(field),
+        Field::Feature(_, field) => return english_items::feature_hint(field),
+        Field::Bore(_, field) => return english_items::bore_hint(field),
+        Field::DutyTorque => "The largest, peaks counted. Or give power and speed.",
+        Field::DutyPower => "Of the motor behind it, losses left out.",
+        Field::DutySpeed => "The slowest at full power: there the torque is largest.",
+        Field::DutyForce => "Across the axis, on the head: from a cutter, a belt, a wheel.",
+        Field::DutyOverhang => "From the shoulder to where the side load acts.",
         Field::WantedLength => "From the shoulder to the finished end.",
         Field::Countersink => "For the live centre. Empty: none.",
         Field::ReceiverDepth => {

@@ -2,9 +2,12 @@
 
 use skimwright::job::Field;
 use skimwright::plan::{Code, Finding};
-use skimwright::quantity::Length;
+use skimwright::quantity::{Length, show};
+use skimwright::rework::Because;
+use skimwright::working::Value;
 
-use super::{Words, english_fields};
+use super::{Words, english_becomes, english_fields, english_strength};
+use crate::page::edit::List;
 
 /// A finding in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -29,10 +32,17 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
         |value| words.size_at_most(value),
         |value| words.size_at_least(value),
     );
-    let place = |at: Length| match length(at) {
-        _ if at.to_mm() < 0.005 => "at the shoulder".to_owned(),
-        far => format!("{far} from the shoulder"),
+    let (long_at_most, long_at_least) = (
+        |value| words.length_at_most(value),
+        |value| words.length_at_least(value),
+    );
+    let place = |at: Length| english_strength::place(words, at);
+    // The row that the finding is about, and the name of its field.
+    let row = match List::of(finding.field) {
+        Some((list, Some(index))) => words.row(list, index),
+        _ => words.field(finding.field).to_owned(),
     };
+    let its_field = || english_fields::lower_first(words.field(finding.field));
     let (what, mend) = match finding.code {
         Code::AllClear => (
             "Nothing stands against it, as far as the figures go.".to_owned(),
@@ -41,7 +51,7 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
         Code::OutOfBounds => (
             format!(
                 "{} cannot be planned with.",
-                english_fields::in_full(finding.field)
+                words.field_in_full(finding.field)
             ),
             english_fields::out_of_bounds(words, finding.field),
         ),
@@ -55,10 +65,99 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
         ),
         Code::TooMany => (
             "There are more rows than the plan can take.".to_owned(),
-            "Join some of them: 12 sections and 6 holes at most.".to_owned(),
+            List::of(finding.field).map_or_else(String::new, |(list, _)| {
+                format!("Join some of them: {} at most.", list.most())
+            }),
+        ),
+        Code::TaperTooSteep => (
+            format!("{row}: a taper steeper than 90°, side to side, is no shank."),
+            format!("Check its {}: 1 in 1/2 is the steepest.", its_field()),
+        ),
+        Code::GapBefore { by, mend } => (
+            format!("Nothing is said to stand for {} before {row}.", size(by)),
+            format!(
+                "Make its {} {}, or say what stands there.",
+                its_field(),
+                size(mend)
+            ),
+        ),
+        Code::SectionsOverlap { by, mend } => (
+            format!("{row} begins {} before the one before it ends.", size(by)),
+            if mend.to_mm() < 0.01 {
+                "Check the lengths of both.".to_owned()
+            } else {
+                format!(
+                    "Make its {} {}, or check the one before.",
+                    its_field(),
+                    size(mend)
+                )
+            },
+        ),
+        Code::LengthsDisagree { whole, sum } => (
+            format!(
+                "The sections end {} from the shoulder, but the whole shank is {} long.",
+                size(sum),
+                size(whole)
+            ),
+            "Measure again. Empty the whole length where the sections are surer.".to_owned(),
+        ),
+        Code::FeatureOffShank { longest } => (
+            format!("{row} lies beside the shank."),
+            format!(
+                "The shank ends {} from the shoulder: check its {}.",
+                length(longest),
+                its_field()
+            ),
+        ),
+        Code::FeatureTooDeep => (
+            format!("{row} reaches the axis: there would be no shank left."),
+            format!("Check its {} against the diameter there.", its_field()),
+        ),
+        Code::FeatureCutsNothing => (
+            format!("{row} does not touch the metal."),
+            format!("Check its {} against the diameter there.", its_field()),
+        ),
+        Code::CrossHoleStays { at, longest } => (
+            format!("{row} stays in the finished shank, {}.", place(at)),
+            if longest.to_mm() < 0.5 {
+                "No shank is free of it. Tell the owner that it stays, and take light cuts over it."
+                    .to_owned()
+            } else {
+                format!(
+                    "Keep the shank to {}, or tell the owner that it stays; take light cuts over it.",
+                    long_at_most(longest)
+                )
+            },
+        ),
+        Code::BoreTooWide { at, outside } => (
+            format!(
+                "{row} is wider than the part: that is ⌀{} there, {}.",
+                size(outside),
+                place(at)
+            ),
+            format!("Check its {} and how deep it goes.", its_field()),
+        ),
+        Code::HolesMeet { by } => (
+            format!("Holes from both ends meet: they overlap by {}.", length(by)),
+            "Where the part is open right through, leave it so; else measure both depths again."
+                .to_owned(),
+        ),
+        Code::StepNotWider => (
+            format!(
+                "The wide part of {} is no wider than the rest.",
+                english_fields::lower_first(&row)
+            ),
+            "Measure both diameters again.".to_owned(),
+        ),
+        Code::ReamBelowHole { by } => (
+            format!(
+                "{row} is said to be reamed {} deeper than drilled.",
+                length(by)
+            ),
+            "Measure both depths again.".to_owned(),
         ),
         Code::TaperComesToAPoint => (
-            "This taper would come to a point before its end.".to_owned(),
+            format!("{row}: this taper would come to a point before its end."),
             "Shorten the section, or check the size of the taper.".to_owned(),
         ),
         Code::LimitsCrossed { by } => (
@@ -71,28 +170,22 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
         ),
         Code::ShankTooShort { short_by, longest } => (
             format!("The shank is {} too short.", length(short_by)),
-            format!("Ask for {} or less.", length(longest)),
+            format!("Ask for {} or less.", long_at_most(longest)),
         ),
         Code::NotCleanedUp {
             at,
             short_by,
             largest,
             longest,
+            because,
         } => (
             format!(
-                "There is not enough metal: {} is missing on diameter, {}.",
+                "There is not enough metal: {} is missing on diameter, {}. {}",
                 size(short_by),
-                place(at)
+                place(at),
+                in_the_way(words, because)
             ),
-            if longest.to_mm() > 0.5 {
-                format!(
-                    "Take {} diameter or less, or keep the shank to {} from the shoulder.",
-                    at_most(largest),
-                    length(longest)
-                )
-            } else {
-                format!("Take {} diameter or less.", at_most(largest))
-            },
+            english_becomes::enough_metal(words, largest, longest),
         ),
         Code::CleansUpLow { at, largest } => (
             format!(
@@ -160,6 +253,106 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
             ),
             "Shorten the shank if the shoulder must seat; else leave it.".to_owned(),
         ),
+        Code::ReceiverTakesOthers { smallest, largest } => (
+            "The receiver is made for other diameters.".to_owned(),
+            if smallest == largest {
+                format!("It takes {}.", size(smallest))
+            } else {
+                format!("It takes {} to {}.", size(smallest), size(largest))
+            },
+        ),
+        Code::LimitsAsked { lower, upper } => (
+            "The receiver asks for other limits of the diameter.".to_owned(),
+            format!("It asks for {} to {}.", size(lower), size(upper)),
+        ),
+        Code::MayNotGoIn { most } => (
+            format!(
+                "The shank may be up to {} larger than the bore.",
+                size(most)
+            ),
+            "Take a looser tolerance if it must go in by hand.".to_owned(),
+        ),
+        Code::FilletMeetsEdge { largest } => (
+            "The fillet is larger than the edge of the receiver: the shoulder stands off it."
+                .to_owned(),
+            if largest.to_mm() < 0.005 {
+                "The edge is sharp: break it, or undercut the shoulder.".to_owned()
+            } else {
+                format!(
+                    "Take {} or less, or undercut the shoulder.",
+                    at_most(largest)
+                )
+            },
+        ),
+        Code::ShoulderTooLow { height, least } => (
+            format!("The shoulder is only {} high.", size(height)),
+            format!(
+                "The ring should sit against {} or more: turn more off, or take a ring with a smaller chamfer.",
+                at_least(least)
+            ),
+        ),
+        Code::FlatMissesShank { least } => (
+            "The shank is too short for the flat that the holder clamps.".to_owned(),
+            format!("Leave it {} or longer.", long_at_least(least)),
+        ),
+        Code::SleeveTooThin { wall, least } => (
+            format!("The finished sleeve is only {} thick.", length(wall)),
+            format!(
+                "Make it {} at least: turn the shank smaller or the outside larger.",
+                long_at_least(least)
+            ),
+        ),
+        Code::SleeveYields => (
+            "At the tightest fit the sleeve or the shank would give way.".to_owned(),
+            "Take a lighter fit or a stronger material.".to_owned(),
+        ),
+        Code::SleeveMaySlip { held } => (
+            format!(
+                "At the loosest fit the sleeve holds only {}.",
+                words.value(Value::Torque(held))
+            ),
+            "Take a tighter fit or a longer sleeve, or pin or glue it.".to_owned(),
+        ),
+        Code::CaseTurnedAway { left } => (
+            match left {
+                Some(left) => format!(
+                    "The hard case is turned away: {} is left at the surface.",
+                    words.value(Value::Hardness(left))
+                ),
+                None => "The hard case is turned away.".to_owned(),
+            },
+            "Tell the owner: a soft surface wears and dents. It can be hardened again, or another receiver chosen."
+                .to_owned(),
+        ),
+        Code::CaseDepthUnknown => (
+            "The part has a hard case, and its depth is not entered.".to_owned(),
+            "Look at the cut face, or try a file on it, and enter the depth.".to_owned(),
+        ),
+        Code::DutyIncomplete => (
+            format!("{} is missing.", words.field(finding.field)),
+            "Enter it, or what it belongs to is counted as nothing.".to_owned(),
+        ),
+        Code::DutyTooMuch { safety } => (
+            format!(
+                "The finished shank bears only {} times its duty, by estimate.",
+                show::trimmed(safety, 2)
+            ),
+            "Keep it thicker, give it a larger fillet, or ask less of it.".to_owned(),
+        ),
+        Code::SafetyLow { safety } => (
+            format!(
+                "The finished shank bears about {} times its duty: little to spare.",
+                show::trimmed(safety, 2)
+            ),
+            "Keep it thicker or give it a larger fillet, if there is room.".to_owned(),
+        ),
+        Code::ShorterThanStandard { standard } => (
+            "The shank is shorter than the standard one.".to_owned(),
+            format!(
+                "The standard one is {} long: check that it is still held.",
+                length(standard)
+            ),
+        ),
         Code::CountersinkTooWide { end } => (
             "The countersink is larger than the end.".to_owned(),
             if end.to_mm() < 0.5 {
@@ -201,7 +394,7 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
             "The stock has not the metal for the whole fillet.".to_owned(),
             format!(
                 "Take {} or less, or live with a fillet in part.",
-                length(largest)
+                at_most(largest)
             ),
         ),
         Code::NoStraightShank => (
@@ -279,4 +472,15 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
         ),
     };
     FindingWords { what, mend }
+}
+
+pub(super) fn in_the_way(words: Words, because: Because) -> String {
+    match because {
+        Because::Section(index) => {
+            format!("{} is no thicker.", words.row(List::Sections, index))
+        }
+        Because::Feature(index) => {
+            format!("{} is in the way.", words.row(List::Features, index))
+        }
+    }
 }

@@ -3,11 +3,11 @@
 use skimwright::tables::Confirmed;
 use skimwright::working::{Meaning, Source};
 
-use super::english_fields;
+use super::{Words, english_fields};
 
-pub(super) fn meaning(meaning: Meaning) -> String {
+pub(super) fn meaning(words: Words, meaning: Meaning) -> String {
     let fixed = match meaning {
-        Meaning::Field(field) => return english_fields::in_full(field),
+        Meaning::Field(field) => return english_fields::in_full(words, field),
         Meaning::ShankReceived => "Shank as received",
         Meaning::CutFromShoulder => "Mark from the shoulder",
         Meaning::ShankFinished => "Shank after facing",
@@ -23,6 +23,13 @@ pub(super) fn meaning(meaning: Meaning) -> String {
         Meaning::ConeDepth => "Depth of the cone",
         Meaning::FacingStillOn => "Facing stock still on",
         Meaning::OffcutVolume => "Volume",
+        Meaning::SectionBefore => "Weakest section, as received",
+        Meaning::SectionAfter => "Weakest section, finished",
+        Meaning::PartVolume => "Volume of the whole part",
+        Meaning::VolumeMoment => {
+            "Each bit of volume times its distance from the shoulder, added up"
+        }
+        Meaning::ChipVolume => "Volume of all chips",
         Meaning::MaterialDensity => "Density of the material",
         Meaning::PassCount => "Number of roughing passes",
         Meaning::CuttingTime => "Under feed, approach included",
@@ -32,7 +39,27 @@ pub(super) fn meaning(meaning: Meaning) -> String {
         Meaning::EngagedDiameter => "Largest diameter cut",
         Meaning::BoreDiameter => "Hole there, threads at their major diameter",
         Meaning::OuterDiameter => "Outside there, smallest permitted",
-        Meaning::AxisOffset => "Axis off by half the runout",
+        Meaning::AxisOffset => "How far the axes of hole and shank may lie apart",
+        Meaning::StepAtShoulder => "Head over shank, diameters",
+        Meaning::ReceiverLength => "Length of the receiver itself",
+        Meaning::FilletThatCounts => "Fillet that can be cut; a sharp corner counts 0.2 mm",
+        Meaning::PeakStress => "Peak of the stress where safety is least",
+        Meaning::FilletShare => "Fillet over the shank's diameter",
+        Meaning::HeadAtShoulder => "Head at the shoulder",
+        Meaning::YieldStrength => "Yield strength, likely",
+        Meaning::TensileStrength => "Tensile strength, likely",
+        Meaning::EquivalentStress => "Equivalent stress where safety is least",
+        Meaning::StressAmplitude => "Stress that changes sign with each turn",
+        Meaning::MeanStress => "Stress that stays",
+        Meaning::EnduranceLimit => "What the steel stands for ever",
+        Meaning::Interference => {
+            "Interference, middle; at the least, 2 · 0.8 · 4 µm of roughness is pressed flat"
+        }
+        Meaning::Pressure => "Pressure between sleeve and shank",
+        Meaning::Friction => "Friction, likely",
+        Meaning::SeatLength => "Length of the seat",
+        Meaning::RoomToAssemble => "Room to slip on",
+        Meaning::RunoutThere => "Runout there, full reading",
     };
     fixed.to_owned()
 }

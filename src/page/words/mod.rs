@@ -3,21 +3,31 @@
 //! A sentence is asked for by what it says, never written where it is shown. Each language is a module with the
 //! same functions, each a `match` over all that can be said, so that the compiler finds what is missing.
 
+mod about;
 mod english;
+mod english_becomes;
 mod english_fields;
 mod english_findings;
+mod english_items;
+mod english_receiver;
+mod english_recognise;
+mod english_strength;
 mod english_working;
 mod text;
 
-use skimwright::job::Field;
+use skimwright::job::{CutKind, Field, Job};
 use skimwright::plan::Finding;
-use skimwright::quantity::{Dimension, Feed, Grade, Length, RotationalSpeed, Units, show};
-use skimwright::sheet::Measure;
+use skimwright::quantity::{
+    Dimension, Entered, Feed, Grade, Length, RotationalSpeed, Typed, Units, show,
+};
+use skimwright::sheet::{Mark, Measure};
 use skimwright::working::{Input, Meaning, Source, Value};
 
+pub(crate) use about::{Ask, OfBecoming, OfReceiver, OfStrength, OfTaper};
 pub(crate) use english_findings::FindingWords;
 pub(crate) use text::Text;
 
+use super::edit::List;
 use super::state::{Shown, Wrong};
 
 /// The languages of the page.
@@ -32,13 +42,20 @@ pub(crate) enum Language {
 pub(crate) struct Words {
     language: Language,
     units: Units,
+    /// What is cut into the shank of the job: a cut is called by its kind.
+    cuts: [Option<CutKind>; Job::MOST_FEATURES],
 }
 
 impl Words {
-    pub(crate) const fn new(units: Units) -> Self {
+    pub(crate) fn new(units: Units, job: &Job) -> Self {
+        let mut cuts = [None; Job::MOST_FEATURES];
+        for (slot, feature) in cuts.iter_mut().zip(&job.part.features) {
+            *slot = Some(feature.cut.kind());
+        }
         Self {
             language: Language::English,
             units,
+            cuts,
         }
     }
 
@@ -59,7 +76,7 @@ impl Words {
     /// The name of a field where it stands alone: with the section or hole that it belongs to.
     pub(crate) fn field_in_full(self, field: Field) -> String {
         match self.language {
-            Language::English => english_fields::in_full(field),
+            Language::English => english_fields::in_full(self, field),
         }
     }
 
@@ -87,7 +104,7 @@ impl Words {
     /// What a symbol stands for.
     pub(crate) fn meaning(self, meaning: Meaning) -> String {
         match self.language {
-            Language::English => english_working::meaning(meaning),
+            Language::English => english_working::meaning(self, meaning),
         }
     }
 
@@ -116,6 +133,16 @@ impl Words {
     /// A size that must be reached, rounded up.
     pub(crate) fn size_at_least(self, length: Length) -> String {
         self.units.size_at_least(length)
+    }
+
+    /// A length that must not be exceeded, rounded down.
+    pub(crate) fn length_at_most(self, length: Length) -> String {
+        self.units.length_at_most(length)
+    }
+
+    /// A length that must be reached, rounded up.
+    pub(crate) fn length_at_least(self, length: Length) -> String {
+        self.units.length_at_least(length)
     }
 
     /// The same without its unit, for a table that names it once.
@@ -170,9 +197,24 @@ impl Words {
             Value::TemperatureStep(step) => self.units.temperature_step(step),
             Value::Hardness(hardness) => show::hardness(hardness),
             Value::Taper(ratio) => show::taper(ratio),
+            Value::Share(share) => show::share(share),
             Value::Ratio(ratio) => show::trimmed(ratio, 4),
             Value::Count(count) => count.to_string(),
         }
+    }
+
+    /// A value as a figure of its own: a factor is an estimate and needs no more than two decimals.
+    pub(crate) fn figure(self, value: Value) -> String {
+        match value {
+            Value::Ratio(factor) => show::trimmed(factor, 2),
+            other => self.value(other),
+        }
+    }
+
+    /// Lowest and highest of an estimate; `None` where they read the same.
+    pub(crate) fn figure_range(self, (low, high): (Value, Value)) -> Option<String> {
+        let (low, high) = (self.figure(low), self.figure(high));
+        (low != high).then(|| self.range(&low, &high))
     }
 
     /// An input of a formula: what it is and what it was.
@@ -184,6 +226,22 @@ impl Words {
     pub(crate) fn usual(self, value: &str) -> String {
         match self.language {
             Language::English => english::usual(value),
+        }
+    }
+
+    /// How many dimensions have no room on the drawing.
+    pub(crate) fn hidden(self, count: usize) -> String {
+        match self.language {
+            Language::English => english::hidden(count),
+        }
+    }
+
+    /// A numbered place of the drawing.
+    pub(crate) fn mark(self, mark: &Mark) -> String {
+        match self.language {
+            Language::English => {
+                english::mark(mark.what, &self.length(mark.z.abs()), mark.z < Length::ZERO)
+            }
         }
     }
 
@@ -222,30 +280,49 @@ impl Words {
         }
     }
 
-    /// The name of a section, counted from 1.
-    pub(crate) fn section(self, index: u8) -> String {
+    /// The name of a row, counted from 1: a section, a cut, a hole, a piece of the head.
+    pub(crate) fn row(self, list: List, index: u8) -> String {
+        let cut = self.cuts.get(usize::from(index)).copied().flatten();
         match self.language {
-            Language::English => english_fields::section(index),
+            Language::English => english_items::name(list, index, cut),
         }
     }
 
-    /// The name of a hole, counted from 1.
-    pub(crate) fn hole(self, index: u8) -> String {
+    /// What a row is, in one line.
+    pub(crate) fn row_line(self, job: &Job, list: List, index: u8) -> String {
         match self.language {
-            Language::English => english_fields::hole(index),
+            Language::English => english_items::line(self, job, list, index),
+        }
+    }
+
+    /// A quantity as it was typed, where that is in the units in use; it does not break at the end of a line.
+    fn entered<Q: Typed>(self, entered: &Entered<Q>) -> String {
+        self.units.entry(entered.entry()).replace(' ', "\u{a0}")
+    }
+
+    fn across(self, diameter: &Entered<Length>) -> String {
+        format!("⌀{}", self.entered(diameter))
+    }
+
+    fn long(self, length: &Entered<Length>) -> String {
+        match self.language {
+            Language::English => english_items::long(&self.entered(length)),
         }
     }
 
     /// What comes off a section, as a label.
     pub(crate) fn section_off(self, index: u8) -> String {
-        self.about_row(self.say(Text::SectionsOffLabel), &self.section(index))
+        self.about_row(
+            self.say(Text::SectionsOffLabel),
+            &self.row(List::Sections, index),
+        )
     }
 
     /// The name of a figure, with the hole that it belongs to.
     pub(crate) fn figure_name(self, shown: Shown) -> String {
         let name = self.say(Text::FigureName(shown));
         match shown {
-            Shown::Wall(bore) => self.about_row(name, &self.hole(bore)),
+            Shown::Wall(bore) => self.about_row(name, &self.row(List::Bores, bore)),
             _ => name.to_owned(),
         }
     }

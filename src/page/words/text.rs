@@ -1,7 +1,7 @@
 //! Everything fixed that the page can say, by what it says.
 
 use skimwright::cutting::PassKind;
-use skimwright::job::{BoreBottom, CentreOrder, CutOffMethod};
+use skimwright::job::{BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, Flats};
 use skimwright::link::LinkError;
 use skimwright::plan::Level;
 use skimwright::quantity::Units;
@@ -9,7 +9,8 @@ use skimwright::rework::CutKind;
 use skimwright::sheet::Measure;
 use skimwright::tables::{ShaftClass, TaperSeries, ThreadSeries, ToolKind, WorkMaterial};
 
-use crate::page::edit::{BoreKind, SectionKind};
+use super::about::{OfBecoming, OfReceiver, OfStrength, OfTaper};
+use crate::page::edit::{Kind, List};
 use crate::page::state::{Look, Saved, Shown, Stage};
 
 /// A fixed text of the page.
@@ -33,25 +34,46 @@ pub(crate) enum Text {
     DrawingKeyFinished,
     DrawingKeyRemoved,
     DrawingKeyCut,
+    DrawingKeyKerf,
+    DrawingKeySection,
+    DrawingKeyThread,
+    DrawingKeyFlat,
+    DrawingKeyAxis,
     DrawingMissing,
+    DrawingBroken,
+    DrawingLarger,
+    DrawingSmaller,
+    DrawingWhole,
+    DimensionsAll,
+    DimensionsFewer,
+    SaveSvg,
+    SavePng,
     Done,
     Measure(Measure),
     // Groups of fields
     GroupPart,
-    GroupShank,
-    GroupHoles,
+    GroupMoreOfPart,
+    GroupErrors,
+    GroupList(List),
+    GroupDuty,
     GroupFinished,
     GroupReceiver,
     GroupCuttingOff,
     GroupTurning,
     GroupTimes,
-    NoHoles,
-    AddSection,
-    AddHole,
+    NoneListed(List),
+    Full,
+    Add(List),
     Remove,
-    MoveOutward,
-    SectionKind(SectionKind),
-    BoreKind(BoreKind),
+    MoveOn(List),
+    MoveBack(List),
+    Copy(List),
+    Kind(Kind),
+    AtShoulder,
+    BehindOneBefore,
+    From(Datum),
+    Flats(Flats),
+    End(BoreEnd),
     Bottom(BoreBottom),
     TaperSeries(TaperSeries),
     ThreadSeries(ThreadSeries),
@@ -102,6 +124,7 @@ pub(crate) enum Text {
     PassFeed,
     PassTime,
     NoPasses,
+    NoPassesYet,
     PassesNote,
     // More figures
     MoreLabel,
@@ -126,6 +149,11 @@ pub(crate) enum Text {
     CarePolish,
     CareLives,
     CareEstimates,
+    // Receivers, what it could become, strength, tapers that were measured
+    Receiver(OfReceiver),
+    Becoming(OfBecoming),
+    Strength(OfStrength),
+    Taper(OfTaper),
     // Working
     WorkingFormula,
     WorkingNumbers,

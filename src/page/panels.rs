@@ -1,0 +1,187 @@
+//! Which panels of a stage are open, and where the focus goes when a change takes it away.
+
+use skimwright::job::{Field, Job, Part};
+
+use super::edit::{Edit, List};
+use super::short_map::ShortMap;
+use super::view::{Panel, Spot};
+
+/// Most rows of a list that are open unasked: more would bury one another.
+const MOST_OPEN: usize = 2;
+
+/// What was opened and closed by hand, and where the focus goes.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Panels {
+    chosen: ShortMap<Panel, bool>,
+    /// Where the focus goes, and how often it was sent: to the same place twice is twice.
+    pub(crate) spot: Option<(Spot, u32)>,
+}
+
+impl Panels {
+    /// Whether a panel is open: as it was chosen; else the rows of a short list, and what holds a figure.
+    pub(crate) fn is_open(&self, panel: Panel, job: &Job) -> bool {
+        let chosen = self.chosen.get(panel).copied();
+        chosen.unwrap_or_else(|| match panel {
+            Panel::Row(list, _) => list.len(&job.part) <= MOST_OPEN,
+            Panel::Add(_)
+            | Panel::Recognise(_)
+            | Panel::Becomes
+            | Panel::Shank(_)
+            | Panel::Most => false,
+            Panel::MoreOfPart | Panel::Duty | Panel::Errors(_) => {
+                let fields = fields_in(panel);
+                fields.into_iter().any(|field| job.entry(field).is_some())
+            }
+        })
+    }
+
+    pub(crate) fn set(&mut self, panel: Panel, open: bool) {
+        self.chosen.insert(panel, open);
+    }
+
+    /// Opens what a field stands in.
+    pub(crate) fn open_to(&mut self, field: Field) {
+        for panel in panels_round(field) {
+            self.set(panel, true);
+        }
+    }
+
+    pub(crate) fn open_and_focus(&mut self, panel: Panel) {
+        self.set(panel, true);
+        self.focus(Spot::Opens(panel));
+    }
+
+    fn focus(&mut self, spot: Spot) {
+        let times = self.spot.map_or(0, |(_, times)| times);
+        self.spot = Some((spot, times.wrapping_add(1)));
+    }
+
+    /// A panel that is open only as it holds a figure must not close while that figure is typed anew.
+    pub(crate) fn keep_open_round(&mut self, field: Field, job: &Job) {
+        for panel in panels_round(field) {
+            if self.is_open(panel, job) {
+                self.set(panel, true);
+            }
+        }
+    }
+
+    /// Follows the rows to their new places; what is new is opened, and the focus stays with what was changed.
+    pub(crate) fn after_edit(&mut self, edit: &Edit, job: &Job) {
+        match *edit {
+            Edit::Add(kind) => {
+                let list = kind.list();
+                self.set(Panel::Add(list), false);
+                if let Ok(last) = u8::try_from(list.len(&job.part).saturating_sub(1)) {
+                    self.open_and_focus(Panel::Row(list, last));
+                }
+            }
+            Edit::Remove(list, index) => {
+                self.follow(list, &|at| match at {
+                    gone if gone == index => None,
+                    behind if index < behind => Some(behind - 1),
+                    before => Some(before),
+                });
+                let count = u8::try_from(list.len(&job.part)).unwrap_or(u8::MAX);
+                self.focus(Spot::Opens(match count.checked_sub(1) {
+                    Some(end) => Panel::Row(list, index.min(end)),
+                    None => Panel::Add(list),
+                }));
+            }
+            Edit::MoveOn(list, index) => {
+                let next = index.saturating_add(1);
+                self.follow(list, &|at| Some(swapped(at, index, next)));
+                self.focus(Spot::MovesOn(list, next));
+            }
+            Edit::MoveBack(list, index) => {
+                let before = index.saturating_sub(1);
+                self.follow(list, &|at| Some(swapped(at, index, before)));
+                self.focus(Spot::MovesBack(list, before));
+            }
+            Edit::Copy(list, index) => {
+                let copy = index.saturating_add(1);
+                self.follow(list, &|at| {
+                    Some(if index < at { at.saturating_add(1) } else { at })
+                });
+                self.open_and_focus(Panel::Row(list, copy));
+            }
+            _ => {}
+        }
+    }
+
+    /// After a step of undo: where rows came or went, nobody knows which is which.
+    pub(crate) fn after_step(&mut self, before: &Part, after: &Part) {
+        for list in List::ALL {
+            if list.len(before) != list.len(after) {
+                self.follow(list, &|_| None);
+            }
+        }
+    }
+
+    /// Takes the choices of a list's rows to their new places.
+    fn follow(&mut self, list: List, to: &dyn Fn(u8) -> Option<u8>) {
+        self.chosen.move_keys(|panel| {
+            Some(match panel {
+                Panel::Row(of, index) if of == list => Panel::Row(of, to(index)?),
+                Panel::Errors(index) if list == List::Sections => Panel::Errors(to(index)?),
+                Panel::Recognise(index) if list == List::Sections => Panel::Recognise(to(index)?),
+                other => other,
+            })
+        });
+    }
+}
+
+const fn swapped(at: u8, one: u8, other: u8) -> u8 {
+    if at == one {
+        other
+    } else if at == other {
+        one
+    } else {
+        at
+    }
+}
+
+/// The panels that a field stands in, the innermost last.
+fn panels_round(field: Field) -> Vec<Panel> {
+    let row = match List::of(field) {
+        Some((list, Some(index))) => Some(Panel::Row(list, index)),
+        _ => None,
+    };
+    let errors = match field {
+        Field::Section(index, _) => Some(Panel::Errors(index)),
+        _ => None,
+    };
+    let folded = [Some(Panel::MoreOfPart), Some(Panel::Duty), errors];
+    let folded = folded.into_iter().flatten();
+    let round = folded.filter(|panel| fields_in(*panel).contains(&field));
+    row.into_iter().chain(round).collect()
+}
+
+/// The fields of a panel that is open when one of them is filled.
+pub(crate) fn fields_in(panel: Panel) -> Vec<Field> {
+    use skimwright::job::SectionField::{DiameterError, LengthError};
+    match panel {
+        Panel::MoreOfPart => vec![
+            Field::ShankLength,
+            Field::EndRunout,
+            Field::SurfaceHardness,
+            Field::CaseDepth,
+            Field::CoreHardness,
+        ],
+        Panel::Duty => vec![
+            Field::DutyTorque,
+            Field::DutyPower,
+            Field::DutySpeed,
+            Field::DutyForce,
+            Field::DutyOverhang,
+        ],
+        Panel::Errors(index) => [DiameterError, LengthError]
+            .map(|name| Field::Section(index, name))
+            .to_vec(),
+        Panel::Row(..)
+        | Panel::Add(_)
+        | Panel::Recognise(_)
+        | Panel::Becomes
+        | Panel::Shank(_)
+        | Panel::Most => Vec::new(),
+    }
+}

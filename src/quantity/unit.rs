@@ -1,0 +1,186 @@
+//! The units that can be typed, and what each measures.
+
+use super::between::{
+    METRES_PER_FOOT, MM_PER_INCH, NEWTON_METRES_PER_POUND_FOOT, NEWTONS_PER_POUND_FORCE,
+    SECONDS_PER_MINUTE, WATTS_PER_HORSEPOWER,
+};
+
+/// What kind of quantity an entry is; decides which units it may carry.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Dimension {
+    /// Lengths and diameters; base unit millimetre.
+    Length,
+    /// Cutting speeds; base unit metre per minute.
+    Speed,
+    /// Feeds; base unit millimetre per revolution.
+    Feed,
+    /// Durations; base unit second.
+    Time,
+    /// Spindle speeds; base unit revolution per minute.
+    Rotation,
+    /// Angles; base unit degree.
+    Angle,
+    /// Tapers as 1 in so many.
+    Taper,
+    /// Forces; base unit newton.
+    Force,
+    /// Torques; base unit newton metre.
+    Torque,
+    /// Powers; base unit watt.
+    Power,
+    /// Hardness; Rockwell C.
+    Hardness,
+}
+
+/// A unit that can be typed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[expect(missing_docs, reason = "each name is the unit itself")]
+pub enum Unit {
+    Millimetre,
+    Centimetre,
+    Metre,
+    Micrometre,
+    Inch,
+    Thou,
+    MetrePerMinute,
+    FootPerMinute,
+    MillimetrePerRevolution,
+    InchPerRevolution,
+    Second,
+    Minute,
+    RevolutionPerMinute,
+    Degree,
+    ToOne,
+    Newton,
+    Kilonewton,
+    PoundForce,
+    NewtonMetre,
+    PoundFoot,
+    Watt,
+    Kilowatt,
+    Horsepower,
+    RockwellC,
+}
+
+impl Unit {
+    /// Every unit, by dimension, the metric base unit of each first. Links have an order of their own.
+    pub const ALL: [Self; 24] = [
+        Self::Millimetre,
+        Self::Centimetre,
+        Self::Metre,
+        Self::Micrometre,
+        Self::Inch,
+        Self::Thou,
+        Self::MetrePerMinute,
+        Self::FootPerMinute,
+        Self::MillimetrePerRevolution,
+        Self::InchPerRevolution,
+        Self::Second,
+        Self::Minute,
+        Self::RevolutionPerMinute,
+        Self::Degree,
+        Self::ToOne,
+        Self::Newton,
+        Self::Kilonewton,
+        Self::PoundForce,
+        Self::NewtonMetre,
+        Self::PoundFoot,
+        Self::Watt,
+        Self::Kilowatt,
+        Self::Horsepower,
+        Self::RockwellC,
+    ];
+
+    /// What the unit measures.
+    pub const fn dimension(self) -> Dimension {
+        match self {
+            Self::Millimetre
+            | Self::Centimetre
+            | Self::Metre
+            | Self::Micrometre
+            | Self::Inch
+            | Self::Thou => Dimension::Length,
+            Self::MetrePerMinute | Self::FootPerMinute => Dimension::Speed,
+            Self::MillimetrePerRevolution | Self::InchPerRevolution => Dimension::Feed,
+            Self::Second | Self::Minute => Dimension::Time,
+            Self::RevolutionPerMinute => Dimension::Rotation,
+            Self::Degree => Dimension::Angle,
+            Self::ToOne => Dimension::Taper,
+            Self::Newton | Self::Kilonewton | Self::PoundForce => Dimension::Force,
+            Self::NewtonMetre | Self::PoundFoot => Dimension::Torque,
+            Self::Watt | Self::Kilowatt | Self::Horsepower => Dimension::Power,
+            Self::RockwellC => Dimension::Hardness,
+        }
+    }
+
+    /// The usual sign of the unit, as it is shown and written into files.
+    pub const fn sign(self) -> &'static str {
+        match self {
+            Self::Millimetre => "mm",
+            Self::Centimetre => "cm",
+            Self::Metre => "m",
+            Self::Micrometre => "µm",
+            Self::Inch => "in",
+            Self::Thou => "thou",
+            Self::MetrePerMinute => "m/min",
+            Self::FootPerMinute => "ft/min",
+            Self::MillimetrePerRevolution => "mm/rev",
+            Self::InchPerRevolution => "in/rev",
+            Self::Second => "s",
+            Self::Minute => "min",
+            Self::RevolutionPerMinute => "rpm",
+            Self::Degree => "°",
+            Self::ToOne => ":1",
+            Self::Newton => "N",
+            Self::Kilonewton => "kN",
+            Self::PoundForce => "lbf",
+            Self::NewtonMetre => "N·m",
+            Self::PoundFoot => "lbf·ft",
+            Self::Watt => "W",
+            Self::Kilowatt => "kW",
+            Self::Horsepower => "hp",
+            Self::RockwellC => "HRC",
+        }
+    }
+
+    /// How many base units of its dimension one of it is; exact by definition of the inch and the foot.
+    pub(crate) const fn in_base_units(self) -> f64 {
+        match self {
+            Self::Millimetre
+            | Self::MetrePerMinute
+            | Self::MillimetrePerRevolution
+            | Self::Second
+            | Self::RevolutionPerMinute
+            | Self::Degree
+            | Self::ToOne
+            | Self::Newton
+            | Self::NewtonMetre
+            | Self::Watt
+            | Self::RockwellC => 1.0,
+            Self::Centimetre => 10.0,
+            Self::Metre | Self::Kilonewton | Self::Kilowatt => 1000.0,
+            Self::Micrometre => 0.001,
+            Self::Inch | Self::InchPerRevolution => MM_PER_INCH,
+            Self::Thou => MM_PER_INCH / 1000.0,
+            Self::FootPerMinute => METRES_PER_FOOT,
+            Self::Minute => SECONDS_PER_MINUTE,
+            Self::PoundForce => NEWTONS_PER_POUND_FORCE,
+            Self::PoundFoot => NEWTON_METRES_PER_POUND_FOOT,
+            Self::Horsepower => WATTS_PER_HORSEPOWER,
+        }
+    }
+
+    /// Whether the unit belongs to the inch system.
+    pub const fn is_inch(self) -> bool {
+        matches!(
+            self,
+            Self::Inch
+                | Self::Thou
+                | Self::FootPerMinute
+                | Self::InchPerRevolution
+                | Self::PoundForce
+                | Self::PoundFoot
+                | Self::Horsepower
+        )
+    }
+}
