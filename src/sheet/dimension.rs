@@ -245,7 +245,10 @@ impl Wishes<'_> {
             let depth = centre.feed_depth.value;
             let bottom = (from.0 - depth, Length::ZERO);
             let what = (Field::Countersink, Measure::CentreDepth);
-            self.derived(what, depth, below, bottom, from);
+            // A finding speaks of a countersink that is deeper than the part; there is nothing to point at.
+            if received.head.start() <= bottom.0 {
+                self.derived(what, depth, below, bottom, from);
+            }
         }
     }
 

@@ -3,7 +3,7 @@
 use super::*;
 use crate::demo::demo_jobs;
 use crate::job::{Hole, Turned};
-use crate::plan::plan;
+use crate::plan::{Level, plan};
 use crate::quantity::{Entered, Unit};
 use crate::sheet::{Area, Kind, Mark, Measure, Point, Role};
 use crate::tables::ThreadSize;
@@ -318,4 +318,37 @@ proptest! {
     ) {
         check(&job, width, if inch { Units::InchDecimal } else { Units::Metric });
     }
+}
+
+/// A countersink far too large for a small part would be drilled through head and all: a finding says so, and no
+/// dimension points beside the part.
+#[test]
+fn a_centre_hole_deeper_than_the_part_is_not_measured() {
+    let mm = |digits, decimals| Entered::plain(digits, decimals, Unit::Millimetre);
+    let mut job = arbor();
+    let has_depth = |job: &Job| {
+        let sheet = drawing(job, &plan(job), Stage::Plan, canvas(600.0), Units::Metric);
+        let mut marks = sheet.dimensions.iter();
+        marks.any(|it| it.measure == Measure::CentreDepth)
+    };
+    assert!(has_depth(&job));
+    job.part.bores.clear();
+    job.part.head_length = mm(5, 1);
+    job.part.sections = vec![
+        Turned::Cylinder {
+            diameter: mm(12, 1),
+            length: mm(15, 1),
+        }
+        .into(),
+    ];
+    (job.wanted.diameter, job.wanted.length) = (mm(1, 0), mm(11, 1));
+    let planned = plan(&job);
+    assert!(planned.centre.is_some());
+    assert!(
+        planned
+            .findings
+            .iter()
+            .any(|it| it.code.level() == Level::Stop)
+    );
+    assert!(!has_depth(&job));
 }
