@@ -36,7 +36,7 @@ pub(crate) struct State {
     pub(crate) picked: Option<Field>,
     /// How often a field was opened: opening the same one again takes the focus there again.
     pub(crate) times_picked: u32,
-    /// Whether the findings were asked for, so that the focus goes there.
+    /// How often the findings were asked for on this visit to the stage, so that the focus goes there each time; 0: not.
     pub(crate) to_findings: u32,
     /// What is opened and closed within the stages, and where the focus goes.
     pub(crate) panels: Panels,

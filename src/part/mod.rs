@@ -24,5 +24,4 @@ pub use sections::SectionShape;
 pub(crate) use bores::{CENTRE_HALF_ANGLE, centre, cone_height};
 pub(crate) use profile::{HAIR, SAME};
 pub(crate) use reading::{USUAL_DIAMETER_ERROR, USUAL_LENGTH_ERROR};
-pub(crate) use sections::STEEPEST;
-pub(crate) use taper::{TaperEnds, usual_length};
+pub(crate) use taper::{STEEPEST, TaperEnds, usual_length};

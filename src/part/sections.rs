@@ -6,7 +6,7 @@ use super::thread::root_diameter;
 use crate::job::{Datum, Field, Job, Place, Section, SectionField, Turned, TurnedKind};
 use crate::order;
 use crate::plan::Checked;
-use crate::quantity::{Angle, Length, TaperRatio};
+use crate::quantity::Length;
 
 /// One outer section with everything resolved.
 #[derive(Clone, Copy, Debug, PartialEq, serde::Serialize)]
@@ -121,36 +121,12 @@ fn measure(index: u8, section: &Section, checked: &Checked) -> Option<SectionMea
             let diameter = number(SectionField::Diameter)?;
             (diameter, diameter, number(SectionField::Length)?)
         }
-        Turned::Taper { .. } => (
-            number(SectionField::ShoulderDiameter)?,
-            number(SectionField::EndDiameter)?,
-            number(SectionField::Length)?,
-        ),
-        Turned::StandardTaper { taper, length, .. } => {
-            let ends = TaperEnds::of_section(index, *taper, length.as_ref(), checked)?;
+        Turned::Taper { .. }
+        | Turned::StandardTaper { .. }
+        | Turned::RatioTaper { .. }
+        | Turned::AngleTaper { .. } => {
+            let ends = TaperEnds::of_section(index, &section.turned, checked)?;
             (ends.from_diameter, ends.to_diameter, ends.length)
-        }
-        Turned::RatioTaper { .. } => {
-            let ratio: TaperRatio = checked.value(Field::Section(index, SectionField::Ratio))?;
-            let from = number(SectionField::ShoulderDiameter)?;
-            let length = number(SectionField::Length)?;
-            // A ratio of nought is no cone; it has a finding, and is drawn as steep as can be.
-            let one_in = if ratio.to_one_in() == 0.0 {
-                STEEPEST
-            } else {
-                ratio.to_one_in()
-            };
-            (from, from - length / one_in, length)
-        }
-        Turned::AngleTaper { .. } => {
-            let angle: Angle = checked.value(Field::Section(index, SectionField::Angle))?;
-            let from = number(SectionField::ShoulderDiameter)?;
-            let length = number(SectionField::Length)?;
-            (
-                from,
-                from - length * (2.0 * (angle / 2.0).to_radians().tan()),
-                length,
-            )
         }
         Turned::Thread { thread, .. } => {
             let thread = thread.get()?;
@@ -170,9 +146,6 @@ fn measure(index: u8, section: &Section, checked: &Checked) -> Option<SectionMea
         root_diameter: root,
     })
 }
-
-/// The ratio of a taper of 90 degrees included: 1 in one half.
-pub(crate) const STEEPEST: f64 = 0.5;
 
 /// The outline of the sections over the whole shank.
 ///

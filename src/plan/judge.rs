@@ -75,62 +75,34 @@ pub(super) fn hole_findings(job: &Job, checked: &Checked) -> Vec<Finding> {
 pub(super) fn taper_findings(job: &Job, checked: &Checked) -> Vec<Finding> {
     let wrong = |(index, section): (u8, &Section)| {
         let field = |name| Field::Section(index, name);
-        let length = |name| checked.length(field(name));
         let at = |name, code| Some(Finding::at(field(name), code));
-        let (start, end, long, name) = match &section.turned {
-            Turned::StandardTaper { taper, length, .. } => {
-                let ends = TaperEnds::of_section(index, *taper, length.as_ref(), checked)?;
-                if ends.length <= Length::ZERO {
-                    return at(SectionField::PastGauge, Code::OutOfBounds);
-                }
-                let name = SectionField::Length;
-                (ends.from_diameter, ends.to_diameter, ends.length, name)
-            }
-            Turned::Taper { .. } => (
-                length(SectionField::ShoulderDiameter)?,
-                length(SectionField::EndDiameter)?,
-                length(SectionField::Length)?,
-                SectionField::Length,
-            ),
+        match &section.turned {
             Turned::RatioTaper { .. } => {
                 let ratio: TaperRatio = checked.value(field(SectionField::Ratio))?;
                 if ratio.to_one_in().abs() < STEEPEST {
                     return at(SectionField::Ratio, Code::TaperTooSteep);
                 }
-                let (start, long) = (
-                    length(SectionField::ShoulderDiameter)?,
-                    length(SectionField::Length)?,
-                );
-                (
-                    start,
-                    start - long / ratio.to_one_in(),
-                    long,
-                    SectionField::Length,
-                )
             }
             Turned::AngleTaper { .. } => {
                 let angle: Angle = checked.value(field(SectionField::Angle))?;
                 if angle.to_degrees().abs() > 90.0 {
                     return at(SectionField::Angle, Code::TaperTooSteep);
                 }
-                let (start, long) = (
-                    length(SectionField::ShoulderDiameter)?,
-                    length(SectionField::Length)?,
-                );
-                let narrowing = long * (2.0 * (angle / 2.0).to_radians().tan());
-                (start, start - narrowing, long, SectionField::Length)
             }
-            Turned::Cylinder { .. }
-            | Turned::Groove { .. }
-            | Turned::Thread { .. }
-            | Turned::Relief { .. } => return None,
-        };
-        if end <= Length::ZERO {
-            return at(name, Code::TaperComesToAPoint);
+            _ => {}
+        }
+        let ends = TaperEnds::of_section(index, &section.turned, checked)?;
+        // Only a standard taper that begins beyond its small end; other lengths have bounds of their own.
+        if ends.length <= Length::ZERO {
+            return at(SectionField::PastGauge, Code::OutOfBounds);
+        }
+        if ends.to_diameter <= Length::ZERO {
+            return at(SectionField::Length, Code::TaperComesToAPoint);
         }
         // Half the included angle is 45° where the radius changes as much as the length.
-        let steep = (start - end).abs() / 2.0;
-        (steep.to_mm() > long.to_mm() + SAME).then(|| Finding::at(field(name), Code::TaperTooSteep))
+        let steep = (ends.from_diameter - ends.to_diameter).abs() / 2.0;
+        let too_steep = steep.to_mm() > ends.length.to_mm() + SAME;
+        too_steep.then(|| Finding::at(field(SectionField::Length), Code::TaperTooSteep))
     };
     (0..=u8::MAX)
         .zip(&job.part.sections)

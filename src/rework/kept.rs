@@ -62,33 +62,21 @@ pub(crate) fn kept(received: &Received, shank: &WantedShank) -> Option<Kept> {
     if before.bending_modulus.to_mm3() <= 0.0 || before.torsion_modulus.to_mm3() <= 0.0 {
         return None;
     }
-    let moduli = |before, after| [Value::Volume(before), Value::Volume(after)];
-    let moments = |before, after| [Value::SecondMoment(before), Value::SecondMoment(after)];
+    let modulus = |of: fn(&Weakest) -> Volume| {
+        let (was, is) = (of(&before), of(&after));
+        let values = [Value::Volume(was), Value::Volume(is)];
+        share(is / was, "W₁/W₀", ["W₀", "W₁"], values)
+    };
+    let moment = |of: fn(&Weakest) -> SecondMoment| {
+        let (was, is) = (of(&before), of(&after));
+        let values = [Value::SecondMoment(was), Value::SecondMoment(is)];
+        share(is / was, "I₁/I₀", ["I₀", "I₁"], values)
+    };
     Some(Kept {
-        bending: share(
-            after.bending_modulus / before.bending_modulus,
-            "W₁/W₀",
-            ["W₀", "W₁"],
-            moduli(before.bending_modulus, after.bending_modulus),
-        ),
-        torsion: share(
-            after.torsion_modulus / before.torsion_modulus,
-            "W₁/W₀",
-            ["W₀", "W₁"],
-            moduli(before.torsion_modulus, after.torsion_modulus),
-        ),
-        stiffness: share(
-            after.second_moment / before.second_moment,
-            "I₁/I₀",
-            ["I₀", "I₁"],
-            moments(before.second_moment, after.second_moment),
-        ),
-        twist: share(
-            after.torsion_constant / before.torsion_constant,
-            "I₁/I₀",
-            ["I₀", "I₁"],
-            moments(before.torsion_constant, after.torsion_constant),
-        ),
+        bending: modulus(|it| it.bending_modulus),
+        torsion: modulus(|it| it.torsion_modulus),
+        stiffness: moment(|it| it.second_moment),
+        twist: moment(|it| it.torsion_constant),
         before,
         after,
     })
