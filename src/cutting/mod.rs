@@ -1,5 +1,6 @@
 //! Turning to size: the usual cuts, the passes, and how long they take.
 
+pub mod engine;
 pub(crate) mod passes;
 mod split;
 pub(crate) mod time;

@@ -10,6 +10,8 @@ pub(crate) fn bench(root: &Path) -> Outcome {
     setup::for_browser_tests(root)?;
     say("one plan on this machine");
     run(programs::cargo(root)?.args(["bench", "--quiet", "--bench", "plan"]))?;
+    say("the search for passes on this machine");
+    run(programs::cargo(root)?.args(["bench", "--quiet", "--bench", "engine"]))?;
     browser::chromium()?;
     let driver = browser::chromedriver()?;
     say("one plan in the browser");
@@ -30,5 +32,7 @@ pub(crate) fn bench(root: &Path) -> Outcome {
             "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER",
             "wasm-bindgen-test-runner",
         )
+        // Seconds: measuring takes longer than a test may.
+        .env("WASM_BINDGEN_TEST_TIMEOUT", "300")
         .env("CHROMEDRIVER", driver))
 }

@@ -7,6 +7,7 @@ mod bench;
 mod browser;
 mod build;
 mod mime;
+mod outside;
 mod pins;
 mod programs;
 mod run;
@@ -30,6 +31,7 @@ cargo xtask build                      build the page into dist/
 cargo xtask api                        build the JavaScript interface into dist/api/
 cargo xtask sizes                      sizes of the last build
 cargo xtask bench                      time of one plan, here and in the browser
+cargo xtask outside                    the pass planner beside an optimiser in Python
 Each sets up what it needs first.";
 
 fn main() -> ExitCode {
@@ -52,6 +54,7 @@ fn choose(arguments: &[String]) -> Outcome {
         ["api"] => api::build_alone(&root),
         ["test", part @ ..] => test::test(&root, test::Choice::read(part)?),
         ["bench"] => bench::bench(&root),
+        ["outside"] => outside::outside(&root),
         ["sizes"] => sizes::print(&root).map(|_| ()),
         [] | ["help" | "--help" | "-h"] => {
             println!("{HELP}");
