@@ -14,6 +14,7 @@
 
 pub mod cutting;
 pub mod demo;
+pub mod holding;
 pub mod job;
 #[cfg(feature = "json")]
 pub mod json;
