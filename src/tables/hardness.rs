@@ -63,8 +63,8 @@ pub fn other_scales(hardness: Hardness) -> Option<OtherScales> {
 /// assert!(tensile_strength(Hardness::hrc(60.0)).is_none());
 /// ```
 pub fn tensile_strength(hardness: Hardness) -> Option<Spread<Stress>> {
-    let iso = Stress::mpa(between(STRENGTHS, hardness, |row| f64::from(row.0))?);
-    let j417 = Stress::mpa(between(STRENGTHS, hardness, |row| f64::from(row.1))?);
+    let iso = Stress::mpa(between(STRENGTHS, hardness, |row| f64::from(*row))?);
+    let j417 = Stress::mpa(between(J417, hardness, |row| f64::from(*row))?);
     Some(Spread {
         low: iso.min(j417),
         typical: iso,
@@ -75,12 +75,15 @@ pub fn tensile_strength(hardness: Hardness) -> Option<Spread<Stress>> {
 /// How far the strength that [`tensile_strength`] gives was checked; `None` where it gives none.
 pub fn confirmed_tensile_strength(hardness: Hardness) -> Option<Confirmed> {
     tensile_strength(hardness)?;
-    Some(if hardness < Hardness::hrc(34.0) {
+    Some(if hardness < J417_CONFIRMED_FROM {
         Confirmed::Memory
     } else {
         Confirmed::TwoSources
     })
 }
+
+/// From here up two sources print the strengths of SAE J417.
+pub(super) const J417_CONFIRMED_FROM: Hardness = Hardness::hrc(34.0);
 
 /// The value on the straight line between the two rows about a hardness, of rows at whole degrees from the first.
 fn between<R>(rows: &[R], hardness: Hardness, value: impl Fn(&R) -> f64) -> Option<f64> {
@@ -97,24 +100,30 @@ fn between<R>(rows: &[R], hardness: Hardness, value: impl Fn(&R) -> f64) -> Opti
 }
 
 /// The hardness of the first row of each table, HRC.
-const FIRST_ROW: u8 = 20;
+pub(super) const FIRST_ROW: u8 = 20;
 
-/// Tensile strength in megapascals from 20 HRC, by whole degrees: ISO 18265, SAE J417. The number behind a line is
-/// the hardness of its first pair.
+/// Tensile strength in megapascals from 20 HRC, by whole degrees, ISO 18265: worked out between the rows of
+/// [`HardnessBasis::Iso18265`](super::HardnessBasis::Iso18265), to the nearest whole number. A test holds the two together.
 #[rustfmt::skip]
-static STRENGTHS: &[(u16, u16)] = &[
-    ( 765,  758), ( 780,  772), ( 797,  793), ( 818,  807), ( 835,  820), ( 854,  848), // 20
-    ( 872,  862), ( 897,  883), ( 919,  903), ( 944,  931), ( 970,  951), ( 995,  972), // 26
-    (1024, 1007), (1052, 1027), (1082, 1048), (1111, 1076), (1139, 1110), (1168, 1145), // 32
-    (1198, 1179), (1227, 1220), (1262, 1255), (1296, 1296), (1327, 1338), (1362, 1386), // 38
-    (1401, 1434), (1442, 1482), (1481, 1524), (1524, 1579), (1572, 1641), (1625, 1696), // 44
-    (1675, 1758), (1733, 1820), (1792, 1882), (1845, 1951), (1912, 2013), (1979, 2075), // 50
-    (2050, 2158), (2121, 2241), // 56
+static STRENGTHS: &[u16] = &[
+     765,  780,  797,  818,  835,  854,  872,  897,  919,  944, // 20
+     970,  995, 1024, 1052, 1082, 1111, 1139, 1168, 1198, 1227, // 30
+    1262, 1296, 1327, 1362, 1401, 1442, 1481, 1524, 1572, 1625, // 40
+    1675, 1733, 1792, 1845, 1912, 1979, 2050, 2121, // 50
+];
+
+/// Tensile strength in megapascals from 20 HRC, by whole degrees, SAE J417.
+#[rustfmt::skip]
+pub(super) static J417: &[u16] = &[
+     758,  772,  793,  807,  820,  848,  862,  883,  903,  931, // 20
+     951,  972, 1007, 1027, 1048, 1076, 1110, 1145, 1179, 1220, // 30
+    1255, 1296, 1338, 1386, 1434, 1482, 1524, 1579, 1641, 1696, // 40
+    1758, 1820, 1882, 1951, 2013, 2075, 2158, 2241, 2330, 2420, // 50
 ];
 
 /// Vickers from 20 HRC, by whole degrees.
 #[rustfmt::skip]
-static VICKERS: &[u16] = &[
+pub(super) static VICKERS: &[u16] = &[
     238, 243, 248, 254, 260, 266, 272, 279, 286, 294, // 20
     302, 310, 318, 327, 336, 345, 354, 363, 372, 382, // 30
     392, 402, 412, 423, 434, 446, 458, 471, 484, 498, // 40
@@ -124,7 +133,7 @@ static VICKERS: &[u16] = &[
 
 /// Brinell from 20 HRC, by whole degrees.
 #[rustfmt::skip]
-static BRINELL: &[u16] = &[
+pub(super) static BRINELL: &[u16] = &[
     226, 231, 237, 243, 247, 253, 258, 264, 271, 279, // 20
     286, 294, 301, 311, 319, 327, 336, 344, 353, 362, // 30
     371, 381, 390, 400, 409, 421, 432, 443, 455, 469, // 40

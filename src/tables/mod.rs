@@ -57,6 +57,7 @@ mod iso286;
 mod materials;
 mod mechanical;
 mod morse_ends;
+mod scales;
 mod shanks;
 mod tapers;
 mod threads;
@@ -77,6 +78,7 @@ pub use iso286::{
 pub use materials::{DENSITIES, DensityRange, MaterialDensity, WorkMaterial};
 pub use mechanical::Mechanical;
 pub use morse_ends::{MORSE_ENDS, MorseEnd};
+pub use scales::{HardnessBasis, HardnessScales, rockwell_from_brinell, rockwell_from_vickers};
 pub use shanks::{
     CONFIRMED_HYDRAULIC_INSERTION, EndThread, HYDRAULIC_BORES, INCLINED_FLAT_ANGLE, InclinedFlat,
     SHANKS, Shank, ShankDetail, ShankFlat, ShankForm, ShankSize, ShankTolerance,
