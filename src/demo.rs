@@ -1,8 +1,9 @@
 //! Example jobs to look at and to start from. Invented for this program; no real part, shop or owner.
 
 use crate::job::{
-    Bore, BoreBottom, BoreEnd, CentreOrder, Cut, CutOffMethod, Datum, Duty, Feature, Flats,
-    HeadPiece, Hole, Job, Part, Place, Receiver, Section, Shop, Tolerance, Turned, Wanted,
+    Bore, BoreBottom, BoreEnd, CentreOrder, Cut, CutOffMethod, Datum, Duty, Feature, Flats, Gears,
+    HeadPiece, Hole, Job, Machine, Part, Place, Receiver, Rigidity, Section, Shop, Tolerance,
+    Turned, Wanted,
 };
 use crate::quantity::{Entered, Hardness, Length, Power, Unit};
 use crate::tables::{
@@ -106,6 +107,7 @@ fn milling_arbor() -> Job {
             shoulder_radius: mm(12, 1),
             end_chamfer: mm(1, 0),
             countersink: Some(mm(15, 0)),
+            roughness: None,
             receiver: ShankSize::from_code("flat-25")
                 .map_or_else(Receiver::default, |shank| Receiver::SideLock { shank }),
             receiver_depth: Some(mm(58, 0)),
@@ -120,9 +122,26 @@ fn milling_arbor() -> Job {
         shop: Shop {
             tool: ToolKind::CubicBoronNitride,
             cut_off_method: CutOffMethod::HandDisc,
+            machine: cabinet_lathe(),
             ..Shop::default()
         },
         ..Job::default()
+    }
+}
+
+/// A lathe on its cabinet with nine spindle speeds and six feeds.
+fn cabinet_lathe() -> Machine {
+    let speeds = [60, 100, 160, 260, 420, 600, 850, 1200, 1800];
+    let rpm = |speed| Entered::plain(speed, 0, Unit::RevolutionPerMinute);
+    let feeds = [5, 8, 10, 14, 20, 28];
+    let feed = |hundredths| Entered::plain(hundredths, 2, Unit::MillimetrePerRevolution);
+    Machine {
+        rigidity: Rigidity::Medium,
+        speeds: Gears::Listed(speeds.map(rpm).to_vec()),
+        feeds: Gears::Listed(feeds.map(feed).to_vec()),
+        power: Some(Entered::plain(15, 1, Unit::Kilowatt)),
+        graduation: Some(mm(2, 2)),
+        ..Machine::default()
     }
 }
 
@@ -193,6 +212,7 @@ fn saw_arbor() -> Job {
             shoulder_radius: inch(0, 1, 32),
             end_chamfer: inch(0, 1, 32),
             countersink: Some(inch(0, 5, 16)),
+            roughness: None,
             receiver: ColletSize::from_code("collet-32")
                 .map_or_else(Receiver::default, |collet| Receiver::Collet { collet }),
             duty: Duty {
@@ -289,6 +309,7 @@ fn roller_stub() -> Job {
             shoulder_radius: mm(3, 1),
             end_chamfer: mm(5, 1),
             countersink: Some(mm(10, 0)),
+            roughness: None,
             receiver: Receiver::Bearing {
                 load: SeatLoad::RotatingNormal,
                 ring_chamfer: mm(3, 1),

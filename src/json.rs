@@ -134,11 +134,16 @@ pub fn read_job_object(text: &str) -> Result<Job, JsonError> {
 }
 
 /// Where a list belongs.
-const LISTS: [&str; 4] = [
+const LISTS: [&str; 9] = [
     "part.head_beyond",
     "part.sections",
     "part.features",
     "part.bores",
+    "shop.machine.speeds",
+    "shop.machine.feeds",
+    "setup.near.readings",
+    "setup.far.readings",
+    "setup.pins",
 ];
 
 /// Refuses a list where an object belongs: serde would take its items for the fields in their order.
@@ -288,11 +293,150 @@ mod tests {
                 "unknown field",
             ),
         ];
+        name_their_fields(&cases);
+    }
+
+    #[track_caller]
+    fn name_their_fields(cases: &[(&str, &str, &str)]) {
         for (text, path, message) in cases {
             let error = read_job(text).unwrap_err();
-            assert_eq!(error.path, path, "{text}: {error}");
+            assert_eq!(error.path, *path, "{text}: {error}");
             assert!(error.message.contains(message), "{text}: {error}");
         }
+    }
+
+    #[test]
+    fn errors_in_lathe_tool_times_rates_and_set_up_name_their_fields() {
+        let cases = [
+            (
+                r#"{ "part": { "cutting_group": "p-99" } }"#,
+                "part.cutting_group",
+                "no material group is called 'p-99'",
+            ),
+            (
+                r#"{ "part": { "file_bite": "slides" } }"#,
+                "part.file_bite",
+                "no way of a file is called 'slides'",
+            ),
+            (
+                r#"{ "shop": { "aim": "least-effort" } }"#,
+                "shop.aim",
+                "unknown variant `least-effort`",
+            ),
+            (
+                r#"{ "shop": { "times": { "hold": { "low": "2" } } } }"#,
+                "shop.times.hold.low",
+                "unit is missing (character 1)",
+            ),
+            (
+                r#"{ "shop": { "times": { "hold": { "most": "2 s" } } } }"#,
+                "shop.times.hold.most",
+                "unknown field",
+            ),
+            (
+                r#"{ "shop": { "times": { "hold": ["2 s"] } } }"#,
+                "shop.times.hold",
+                "a list has no place",
+            ),
+            (
+                r#"{ "shop": { "times": { "rest": { "low": "2 s" } } } }"#,
+                "shop.times.rest",
+                "no step is called 'rest'",
+            ),
+            (
+                r#"{ "shop": { "machine": { "speeds": ["70 rpm", "12 mm"] } } }"#,
+                "shop.machine.speeds[1]",
+                "'mm' is no unit here",
+            ),
+            (
+                r#"{ "shop": { "machine": { "feeds": { "to": "12" } } } }"#,
+                "shop.machine.feeds.to",
+                "unit is missing (character 1)",
+            ),
+            (
+                r#"{ "shop": { "machine": { "feeds": { "most": "0.2 mm/rev" } } } }"#,
+                "shop.machine.feeds.most",
+                "unknown field",
+            ),
+            (
+                r#"{ "shop": { "edge": { "rake": "6 mm" } } }"#,
+                "shop.edge.rake",
+                "'mm' is no unit here",
+            ),
+            (
+                r#"{ "shop": { "rates": { "per_hour": "60 EUR" } } }"#,
+                "shop.rates.per_hour",
+                "'EUR' is no unit here",
+            ),
+            (
+                r#"{ "setup": { "near": { "readings": [null, "1 mm", "2"] } } }"#,
+                "setup.near.readings[2]",
+                "unit is missing (character 1)",
+            ),
+            (
+                r#"{ "setup": { "pins": [{ "after": "18 mm" }] } }"#,
+                "setup.pins[0]",
+                "missing field `infeed`",
+            ),
+            (
+                r#"{ "setup": { "support": "glue" } }"#,
+                "setup.support",
+                "unknown variant `glue`",
+            ),
+        ];
+        name_their_fields(&cases);
+    }
+
+    /// Each value of what was said stands in what was written, under the same names.
+    fn stands_in(said: &Value, written: &Value, path: &str) {
+        match said {
+            Value::Object(fields) => {
+                for (name, value) in fields {
+                    stands_in(value, &written[name], &format!("{path}.{name}"));
+                }
+            }
+            Value::Array(items) => {
+                for (index, item) in items.iter().enumerate() {
+                    stands_in(item, &written[index], path);
+                }
+            }
+            _ => assert_eq!(said, written, "{path}"),
+        }
+    }
+
+    /// Every part of a job that says something comes back as it was; what says nothing is left out of the times alone.
+    #[test]
+    fn lathe_tool_times_rates_and_set_up_are_written_as_they_are_read() {
+        let text = r#"{
+            "part": { "material": "alloy-steel-tempered", "cutting_group": "p-8", "file_bite": "bites" },
+            "wanted": { "roughness": "1.6 µm" },
+            "shop": {
+                "aim": "least-cost",
+                "edge": { "name": "Left hand", "rake": "-6 °", "edges": "4 pcs", "price": "8.40 ¤" },
+                "machine": {
+                    "rigidity": "heavy", "speeds": ["70 rpm", "115 rpm"], "feeds": { "from": "0.02 mm/rev" },
+                    "efficiency": "82.5 %", "head_stiffness": "22 N/µm", "dial_reads": "radius"
+                },
+                "times": { "pack": { "high": "10 min" }, "hold": { "low": "30 s", "likely": "55 s" } },
+                "rates": { "currency": "EUR", "per_hour": "62.50 ¤" }
+            },
+            "setup": {
+                "support": "chuck", "jaws": "serrated", "grip_force": "4.5 kN",
+                "near": { "place": "10 mm", "readings": ["20 µm", null, "12 µm", "-2 µm"] },
+                "pins": [{ "after": "18 mm", "infeed": "0.5 mm", "speed": "400 rpm" }]
+            }
+        }"#;
+        let job = read_job(text).unwrap();
+        let written = serde_json::to_value(&job).unwrap();
+        assert_eq!(read_job(&written.to_string()), Ok(job));
+        let times = written["shop"]["times"].as_object().unwrap();
+        let steps: Vec<&String> = times.keys().collect();
+        assert_eq!(steps, ["hold", "pack"], "what says nothing is left out");
+        stands_in(&serde_json::from_str(text).unwrap(), &written, "");
+        assert_eq!(
+            serde_json::to_value(Job::default()).unwrap()["shop"]["times"].to_string(),
+            "{}"
+        );
     }
 
     #[test]

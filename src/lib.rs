@@ -12,6 +12,7 @@
     )
 )]
 
+pub mod costing;
 pub mod cutting;
 pub mod demo;
 pub mod holding;

@@ -8,8 +8,9 @@ use serde::Serialize;
 use crate::job::Field;
 use crate::letter::is_letter;
 use crate::quantity::{
-    Angle, Area, Density, Feed, Force, Grade, Hardness, Length, Mass, Power, RotationalSpeed,
-    SecondMoment, Speed, Stress, TaperRatio, TemperatureStep, Time, Torque, Volume,
+    Angle, Area, Density, Feed, Force, Grade, Hardness, Length, Mass, Money, Power,
+    RotationalSpeed, SecondMoment, Speed, Stiffness, Stress, TaperRatio, TemperatureStep, Time,
+    Torque, Volume,
 };
 use crate::tables::Confirmed;
 
@@ -77,6 +78,8 @@ impl Input {
 pub enum Value {
     #[serde(serialize_with = "without_grade")]
     Length(Grade, Length),
+    /// A length far finer than a size: ridges, chips.
+    Fine(Length),
     Angle(Angle),
     Time(Time),
     Speed(Speed),
@@ -91,12 +94,14 @@ pub enum Value {
     Torque(Torque),
     Power(Power),
     Stress(Stress),
+    Stiffness(Stiffness),
     TemperatureStep(TemperatureStep),
     Hardness(Hardness),
     Taper(TaperRatio),
     Ratio(f64),
     Share(f64),
     Count(u32),
+    Money(Money),
 }
 
 impl Value {
@@ -226,6 +231,62 @@ pub enum Meaning {
     AxisOffset,
     /// Total indicated runout at the place that counts.
     RunoutThere,
+    /// Power that reaches the spindle.
+    SpindlePower,
+    /// Tangential force, the high end of its range.
+    HighForce,
+    /// Specific cutting force of a chip one millimetre thick and one wide, the likely one.
+    SpecificForce,
+    /// Mean thickness of the chip.
+    ChipThickness,
+    /// How steeply the specific force falls with the chip's thickness.
+    ForceExponent,
+    /// Infeed of the pass, on radius.
+    PassInfeed,
+    /// Feed of the pass.
+    PassFeed,
+    /// Cutting speed of the pass.
+    PassSpeed,
+    /// The factor for the rake.
+    RakeFactor,
+    /// What a chip too thin for the law takes on top.
+    SlowFactor,
+    /// Force across the work in the last cut, at most.
+    AcrossForce,
+    /// Stiffness between work and tool where they part most.
+    StiffnessThere,
+    /// Length out of the chuck, or between the centres.
+    Overhang,
+    /// Diameter of a plain bar that gives way as the stepped one does.
+    EqualDiameter,
+    /// Mean of all time under feed.
+    FeedingMean,
+    /// Mean of all other time.
+    StepsMean,
+    /// Standard deviation of the total time.
+    TimeDeviation,
+    /// Skewness of the total time.
+    TimeSkewness,
+    /// How much quicker or slower than usual a person may work.
+    PaceSpread,
+    /// The whole time of the rework.
+    TotalTime,
+    /// What an hour costs.
+    HourlyRate,
+    /// Edges that are paid for.
+    EdgesCharged,
+    /// Price of one edge.
+    EdgePrice,
+    /// Cut-off discs used up.
+    DiscsUsed,
+    /// Price of one disc.
+    DiscPrice,
+    /// Sum for oil, cloth, abrasive, packing.
+    Consumables,
+    /// The least that is charged, postage apart.
+    MinimumCharge,
+    /// What it costs to send back.
+    Postage,
 }
 
 /// Where a formula, a figure or a default comes from.

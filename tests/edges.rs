@@ -54,7 +54,7 @@ fn a_rest_too_thin_to_cut_is_shared_by_the_two_last_cuts() {
             (Field::ShoulderRadius, "0.2"),
         ],
     );
-    limits(&mut job, "0", "0");
+    limits(&mut job, "0.03", "-0.03");
     let plan_of = |job: &Job| plan(job).stock_off.unwrap();
     let stock = plan_of(&job);
     assert!((stock.last_each.to_mm() - 0.27).abs() < 1e-9);
@@ -82,7 +82,8 @@ fn less_than_the_polishing_stock_is_polished_off_as_it_is() {
 #[test]
 fn a_typed_speed_is_planned_with_though_the_tool_is_called_wrong() {
     let mut job = sound();
-    job.part.material = WorkMaterial::AlloySteelHard;
+    // Boron nitride sticks to soft steel.
+    job.part.material = WorkMaterial::MediumCarbonSteel;
     job.shop.tool = ToolKind::CubicBoronNitride;
     assert!(plan(&job).stock_off.is_none());
     sound::set(&mut job, Field::CuttingSpeed, "120");
@@ -90,6 +91,20 @@ fn a_typed_speed_is_planned_with_though_the_tool_is_called_wrong() {
     let used = plan.stock_off.as_ref().unwrap().cutting_speed;
     assert_eq!(used, Speed::m_per_min(120.0));
     assert_eq!(codes(&plan), ["tool-cannot-cut"]);
+}
+
+/// Limits that are one size leave nothing for giving way: the passes are planned all the same, as light as that asks.
+#[test]
+fn limits_without_room_between_them_still_have_passes() {
+    let mut job = sound();
+    limits(&mut job, "0", "0");
+    let plan = plan(&job);
+    assert!(plan.stock_off.is_some(), "{:?}", plan.findings);
+    assert!(
+        codes(&plan).contains(&"last-cuts-lighter".to_owned()),
+        "{:?}",
+        plan.findings
+    );
 }
 
 /// A drill point that the cut lays open breaks out at the face, where the cone is widest.

@@ -1,7 +1,7 @@
 //! The form of links: those that were given away still open, and damaged ones never do.
 //!
-//! `links/v1.txt` and `links/v2.txt` hold a line for each job: its link, a space, the job as JSON. The files are only
-//! ever added to.
+//! `links/v1.txt`, `links/v2.txt` and `links/v3.txt` hold a line for each job: its link, a space, the job as JSON. The
+//! files are only ever added to.
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(
     clippy::unwrap_used,
@@ -12,10 +12,16 @@
 
 use std::collections::BTreeSet;
 
+use skimwright::costing::Step;
 use skimwright::demo::demo_jobs;
-use skimwright::job::{CutKind, Field, HoleKind, Job, ReceiverKind, TurnedKind};
+use skimwright::job::{
+    Aim, CutKind, DialPlane, DialReads, EdgeField, Field, Gears, HoldingField, HoleKind, JawFace,
+    Job, MachineField, PinField, RateField, ReceiverKind, Rigidity, StepTime, Support, TimeBound,
+    TurnedKind,
+};
 use skimwright::link::{LinkError, decode, encode};
 use skimwright::plan::number_fields;
+use skimwright::tables::FileBite;
 
 /// The links of a file and their jobs.
 fn links(lines: &'static str) -> Vec<(&'static str, Job)> {
@@ -36,6 +42,10 @@ fn version_2() -> Vec<(&'static str, Job)> {
     links(include_str!("links/v2.txt"))
 }
 
+fn version_3() -> Vec<(&'static str, Job)> {
+    links(include_str!("links/v3.txt"))
+}
+
 #[test]
 fn links_of_version_1_still_open() {
     let links = version_1();
@@ -47,10 +57,10 @@ fn links_of_version_1_still_open() {
 
 /// What came in by an older link goes on by a newer one.
 #[test]
-fn jobs_of_version_1_are_written_anew_as_version_2() {
-    for (link, job) in version_1() {
+fn jobs_of_older_versions_are_written_anew_as_version_3() {
+    for (link, job) in version_1().into_iter().chain(version_2()) {
         let newer = encode(&job).unwrap();
-        assert!(link.starts_with('a') && newer.starts_with('b'), "{newer}");
+        assert!(!link.starts_with('c') && newer.starts_with('c'), "{newer}");
         assert_eq!(decode(&newer), Ok(job));
     }
 }
@@ -65,10 +75,152 @@ fn links_of_version_2_still_open() {
 }
 
 #[test]
-fn version_2_is_still_what_is_written() {
-    for (link, job) in version_2() {
-        assert_eq!(encode(&job).as_deref(), Ok(link), "{}", job.title);
+fn links_of_version_3_still_open() {
+    let links = version_3();
+    assert_eq!(links.len(), 8);
+    for (link, job) in links {
+        assert_eq!(decode(link).as_ref(), Ok(&job), "{link}");
     }
+}
+
+/// Version 3 is what is written: the kept links come out again, letter for letter.
+#[test]
+fn links_of_version_3_are_what_is_written() {
+    for (link, job) in version_3() {
+        assert_eq!(encode(&job).as_deref(), Ok(link));
+    }
+}
+
+/// As of version 2: every choice and every field that version 3 has beyond it, filled in one kept link and empty in
+/// another.
+#[test]
+fn every_field_of_version_3_stands_in_a_kept_link() {
+    let jobs = version_3();
+    let has = |kept: &dyn Fn(&Job) -> bool| jobs.iter().any(|(_, job)| kept(job));
+    for aim in Aim::ALL {
+        assert!(has(&|job| job.shop.aim == aim), "{aim:?}");
+    }
+    for reads in DialReads::ALL {
+        assert!(
+            has(&|job| job.shop.machine.dial_reads == reads),
+            "{reads:?}"
+        );
+    }
+    for rigidity in Rigidity::ALL {
+        assert!(
+            has(&|job| job.shop.machine.rigidity == rigidity),
+            "{rigidity:?}"
+        );
+    }
+    for support in Support::ALL.map(Some).into_iter().chain([None]) {
+        assert!(has(&|job| job.setup.support == support), "{support:?}");
+    }
+    for jaws in JawFace::ALL.map(Some).into_iter().chain([None]) {
+        assert!(has(&|job| job.setup.jaws == jaws), "{jaws:?}");
+    }
+    for bite in FileBite::ALL.map(Some).into_iter().chain([None]) {
+        assert!(has(&|job| job.part.file_bite == bite), "{bite:?}");
+    }
+    for group in [true, false] {
+        assert!(has(&|job| job.part.cutting_group.is_some() == group));
+    }
+    for step in Step::ALL {
+        let said = |job: &Job| job.shop.times.of(step) != Some(&StepTime::default());
+        assert!(has(&said) && has(&|job| !said(job)), "{step:?}");
+    }
+    for (what, name) in [
+        (
+            "machine",
+            (|job| &job.shop.machine.name) as fn(&Job) -> &String,
+        ),
+        ("tool", |job| &job.shop.edge.name),
+        ("currency", |job| &job.shop.rates.currency),
+    ] {
+        assert!(
+            has(&|job| name(job).is_empty()) && has(&|job| !name(job).is_ascii()),
+            "{what}"
+        );
+    }
+    // Lists of none, of some, and free ranges.
+    let listed = |job: &Job| {
+        [
+            job.shop.machine.speeds.count(),
+            job.shop.machine.feeds.count(),
+        ]
+    };
+    assert!(has(&|job| listed(job).iter().all(|count| 3 < *count)));
+    assert!(has(
+        &|job| matches!(&job.shop.machine.feeds, Gears::Listed(list) if list.is_empty())
+    ));
+    for field in optional_of_version_3() {
+        let filled = |job: &Job| job.entry(field).is_some();
+        let empty = |job: &Job| job.has(field) && job.entry(field).is_none();
+        assert!(has(&filled) && has(&empty), "{field}");
+    }
+}
+
+/// Fields of numbers that version 3 has beyond version 2.
+fn optional_of_version_3() -> Vec<Field> {
+    use EdgeField as E;
+    use HoldingField as H;
+    use MachineField as M;
+    let machine = [
+        M::SlowestSpeed,
+        M::FastestSpeed,
+        M::FinestFeed,
+        M::CoarsestFeed,
+        M::Power,
+        M::Efficiency,
+        M::Torque,
+        M::Swing,
+        M::ChuckTopSpeed,
+        M::Graduation,
+        M::CompoundGraduation,
+        M::FineInfeed,
+        M::HeadStiffness,
+        M::TailStiffness,
+        M::PostStiffness,
+    ];
+    let edge = [
+        E::NoseRadius,
+        E::CuttingEdgeAngle,
+        E::Rake,
+        E::LeastFeed,
+        E::MostFeed,
+        E::LeastDepth,
+        E::MostDepth,
+        E::Price,
+        E::Edges,
+        E::RegrindTime,
+    ];
+    let holding = [
+        H::GripLength,
+        H::GripForce,
+        H::TailForce,
+        H::NearPlace,
+        H::FarPlace,
+    ];
+    let rates = [
+        RateField::PerHour,
+        RateField::Least,
+        RateField::Consumables,
+        RateField::Postage,
+    ];
+    let planes = [DialPlane::Near, DialPlane::Far];
+    let readings = planes.map(|plane| [0, 1, 2, 3].map(|quarter| Field::Dial(plane, quarter)));
+    let bounds = [TimeBound::Low, TimeBound::Likely, TimeBound::High];
+    let pins =
+        [0, 1].map(|pin| [PinField::Speed, PinField::Feed].map(|field| Field::Pin(pin, field)));
+    [Field::Roughness, Field::FinishFeed]
+        .into_iter()
+        .chain(machine.map(Field::Machine))
+        .chain(edge.map(Field::Edge))
+        .chain(holding.map(Field::Holding))
+        .chain(rates.map(Field::Rate))
+        .chain(readings.into_iter().flatten())
+        .chain(bounds.map(|bound| Field::Step(Step::Hold, bound)))
+        .chain(pins.into_iter().flatten())
+        .collect()
 }
 
 /// A kind that no kept link holds could change its place without a test that says so.

@@ -12,7 +12,8 @@ mod jobs;
 
 use proptest::collection::vec;
 use proptest::prelude::*;
-use skimwright::job::Job;
+use skimwright::costing::Step;
+use skimwright::job::{Job, StepTime};
 use skimwright::link::{MOST_CHARACTERS, decode, encode};
 use skimwright::plan::plan;
 
@@ -30,7 +31,13 @@ proptest! {
         // A letter of the title takes up to four bytes; the rest are rows of about ten characters.
         let part = &job.part;
         let rows = part.sections.len() + part.features.len() + part.bores.len() + part.head_beyond.len();
-        let most = job.title.len() * 4 / 3 + rows * 20 + 200;
+        let (machine, edge) = (&job.shop.machine, &job.shop.edge);
+        let texts = job.title.len() + machine.name.len() + edge.name.len() + job.shop.rates.currency.len();
+        let times = Step::ALL.into_iter().filter(|step| job.shop.times.of(*step) != Some(&StepTime::default()));
+        let rows = rows + job.setup.pins.len() + times.count();
+        let gears = machine.speeds.count() + machine.feeds.count();
+        // Of lathe, tool, rates and holding there are some forty numbers.
+        let most = texts * 4 / 3 + rows * 20 + gears * 7 + 420;
         let link = encode(&job).unwrap();
         prop_assert!(link.len() <= most, "{} > {}", link.len(), most);
     }

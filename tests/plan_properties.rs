@@ -14,10 +14,11 @@ mod planned;
 
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
+use skimwright::holding::HoldingPlan;
 use skimwright::job::{Field, Job};
 use skimwright::part::Received;
 use skimwright::plan::{Code, Plan, plan};
-use skimwright::quantity::{Entry, Length, Unit, Volume};
+use skimwright::quantity::{Entry, Length, Time, Unit, Volume};
 use skimwright::rework::{CentreOn, CutKind};
 
 use planned::planned;
@@ -113,7 +114,7 @@ fn thinnest(received: &Received, plan: &Plan, bore: u8) -> Option<(f64, f64)> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 1024, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 160, ..ProptestConfig::default() })]
 
     #[test]
     fn every_plan_is_finite_and_its_findings_stand_worst_first(job in job()) {
@@ -184,7 +185,7 @@ proptest! {
             if let Some(cut) = &plan.cut_off {
                 prop_assert!(pass.travel.to_mm() <= cut.shank_finished.value.to_mm() + 1e-6);
             }
-            prop_assert!(pass.time.low <= pass.time.likely && pass.time.likely <= pass.time.high);
+            prop_assert!(pass.feeding <= pass.time && pass.feeding >= Time::ZERO);
         }
         if most > 1e-6 {
             prop_assert!((before - limits.aim.to_mm()).abs() <= 1e-6);
@@ -275,14 +276,15 @@ proptest! {
             return Ok(());
         };
         prop_assert!(twice(a.most.value, b.most.value));
-        // The least infeed is the tool's and does not grow: where it joins a thin cut to the last, counts differ.
-        if a.passes.len() == b.passes.len() {
-            for (a, b) in a.passes.iter().zip(&b.passes) {
-                prop_assert!(twice(a.diameter_after, b.diameter_after));
-                // What is thinner than a nanometre is nothing, at any size.
-                let nearly = |one: Length, two: Length| (two.to_mm() - 2.0 * one.to_mm()).abs() <= 1e-5;
-                prop_assert!(nearly(a.travel, b.travel) && nearly(a.metal, b.metal));
-            }
+        // Forces, speeds and the tool's figures do not grow with the part: the passes are others. What is on is not.
+        for (a, b) in a.sections.iter().zip(&b.sections) {
+            prop_assert!(twice(a.at_start, b.at_start) && twice(a.at_end, b.at_end));
+        }
+        let holding = |plan: &Option<HoldingPlan>| plan.as_ref().map(|it| (it.overhang, it.gripped_diameter));
+        if let (Some(a), Some(b)) = (holding(&one.holding), holding(&two.holding)) {
+            prop_assert!(twice(a.1, b.1));
+            // The usual grip is no more than jaws are long.
+            prop_assert!(a.0 * 2.0 <= b.0 + Length::mm(1e-6));
         }
     }
 
@@ -305,7 +307,12 @@ fn same(a: &serde_json::Value, b: &serde_json::Value, path: &str) -> Result<(), 
         (Number(a), Number(b)) => {
             let (a, b) = (a.as_f64().unwrap(), b.as_f64().unwrap());
             // A sliver of a nanometre more or less shifts the centre of gravity by as much.
-            let least = if path.contains("balance") { 1e3 } else { 1.0 };
+            // What a short stiff shank gives is the difference of two nearly equal springs: a share of nothing.
+            let least = match path {
+                _ if path.contains("balance") => 1e3,
+                _ if path.contains(".loads[") => 1e4,
+                _ => 1.0,
+            };
             if (a - b).abs() <= 1e-9 * a.abs().max(least) {
                 Ok(())
             } else {

@@ -13,7 +13,7 @@ use std::process::{Command, Stdio};
 
 use serde_json::Value;
 use skimwright::demo::demo_jobs;
-use skimwright::job::Job;
+use skimwright::job::{Aim, DialReads, JawFace, Job, Rigidity, Support};
 use skimwright::{json, link};
 
 /// Exit status, standard output, standard error.
@@ -127,11 +127,37 @@ fn what_cannot_be_read_is_said_on_one_line_with_its_path() {
 #[test]
 fn every_name_in_a_plan_or_a_job_has_a_type_for_javascript() {
     let types = include_str!("../src/js/types.ts");
-    let jobs = demo_jobs().into_iter().chain([Job::default()]);
+    let jobs = demo_jobs().into_iter().chain([Job::default(), set_up()]);
     for job in jobs {
         check_names(&serde_json::to_value(&job).unwrap(), types);
         let plan = skimwright::plan::plan(&job);
         check_names(&serde_json::to_value(&plan).unwrap(), types);
+    }
+}
+
+/// A job with what no other has: lists of speeds and feeds, and a pinned pass.
+fn set_up() -> Job {
+    let text = r#"{
+        "shop": { "machine": { "speeds": ["70 rpm", "115 rpm"], "feeds": { "from": "0.02 mm/rev", "to": null } } },
+        "setup": { "support": "chuck", "pins": [{ "after": "18 mm", "infeed": "0.5 mm", "speed": "400 rpm" }] }
+    }"#;
+    serde_json::from_str(text).unwrap()
+}
+
+#[test]
+fn every_choice_of_the_shop_has_a_type_for_javascript() {
+    let types = include_str!("../src/js/types.ts");
+    let all = [
+        serde_json::to_value(Aim::ALL),
+        serde_json::to_value(DialReads::ALL),
+        serde_json::to_value(Rigidity::ALL),
+        serde_json::to_value(Support::ALL),
+        serde_json::to_value(JawFace::ALL),
+    ];
+    for words in all {
+        for word in words.unwrap().as_array().unwrap() {
+            assert!(types.contains(&word.to_string()), "no type has {word}");
+        }
     }
 }
 

@@ -5,18 +5,17 @@
 
 use serde::Serialize;
 
-use super::usual::{usual_cut, usual_speed};
-use crate::job::{Field, Job};
-use crate::part::{Received, SAME};
-use crate::plan::{Checked, Code, Finding};
-use crate::quantity::{Feed, Length, RotationalSpeed, Speed, Time};
+use super::chip::ChipVerdict;
+use super::limit::{HeldBy, Load};
+use super::pass_figures::{ForceBasis, SpindleLimits};
+use crate::holding::Hold;
+use crate::job::{DialReads, Field, Job};
+use crate::part::Received;
+use crate::plan::Checked;
+use crate::quantity::{Feed, Force, Length, Power, RotationalSpeed, Speed, Time};
 use crate::rework::{SizeLimits, WantedShank};
-use crate::tables::Condition;
+use crate::tables::Spread;
 use crate::working::{Figure, Input, Meaning, Source, Value, Working};
-
-use super::split::{Depths, Split, rough_each};
-use super::time::{CycleTime, PassTimes, cycle_time, pass_time};
-use super::turning::{TURNING_SOURCE, spindle_speed, surface_speed};
 
 /// What kind of pass.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -31,7 +30,7 @@ pub enum PassKind {
 }
 
 /// One pass.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Pass {
     /// What kind.
     pub kind: PassKind,
@@ -45,25 +44,69 @@ pub struct Pass {
     pub metal: Length,
     /// Travel of the tool from the first metal to the last.
     pub travel: Length,
+    /// Where the last metal is that it meets, from the shoulder.
+    pub ends_at: Length,
     /// Cutting speed at the diameter that it starts from.
     pub cutting_speed: Speed,
     /// Spindle speed.
     pub spindle_speed: RotationalSpeed,
     /// Feed.
     pub feed: Feed,
-    /// How long it takes, all counted.
-    pub time: TimeRange,
+    /// How long it takes as a rule, setting, returning and measuring counted.
+    pub time: Time,
+    /// How long the tool feeds; nothing for polishing.
+    pub feeding: Time,
+    /// What the cut does; `None` for polishing.
+    pub cut: Option<PassCut>,
 }
 
-/// A low, a likely and a high duration.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
-pub struct TimeRange {
-    /// Low.
-    pub low: Time,
-    /// Likely.
-    pub likely: Time,
-    /// High.
-    pub high: Time,
+/// What a cut does to tool, machine and work.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct PassCut {
+    /// Tangential force: down onto the tool.
+    pub force: Spread<Force>,
+    /// Force along the work, at most.
+    pub along: Force,
+    /// Force across the work, at most; it bends it.
+    pub across: Force,
+    /// Power at the spindle, at most.
+    pub power: Power,
+    /// How much of each limit is used.
+    pub loads: Vec<Load>,
+    /// What keeps it from being deeper, coarser or faster.
+    pub held_by: HeldBy,
+    /// Roughness Ra to expect; `None` where the feed leaves a thread.
+    pub roughness: Option<Spread<Length>>,
+    /// The share of an edge that it uses up.
+    pub edge_used: f64,
+    /// What chip to expect.
+    pub chip: ChipVerdict,
+    /// Whether the tool knocks: over a flat, a keyway, a cross hole or a tang.
+    pub interrupted: bool,
+    /// Whether it meets nothing but the core below a hard case.
+    pub in_core: bool,
+    /// Its place among the pinned passes, from 0; `None` where it was planned.
+    pub pinned: Option<u8>,
+    /// Whether a fresh edge is taken before it.
+    pub new_edge: bool,
+    /// What the force was reckoned from; `None` for a wheel, for which no law of force is known here.
+    #[serde(skip)]
+    pub basis: Option<ForceBasis>,
+}
+
+impl Pass {
+    /// What is dialled in for it on a cross-slide whose dial reads so.
+    pub fn dialled(&self, reads: DialReads) -> Length {
+        match reads {
+            DialReads::Diameter => self.off_diameter,
+            DialReads::Radius => self.infeed,
+        }
+    }
+
+    /// The diameter that it starts from.
+    pub fn diameter_before(&self) -> Length {
+        self.diameter_after + self.off_diameter
+    }
 }
 
 /// What comes off one section of the shank as received, as measured there: runout comes on top.
@@ -84,7 +127,7 @@ pub struct StockOff {
     pub most: Figure<Length>,
     /// What comes off each section.
     pub sections: Vec<SectionStock>,
-    /// Off the diameter in a roughing pass; `None` without roughing.
+    /// Off the diameter in a roughing pass, on average; `None` without roughing.
     pub rough_each: Option<Figure<Length>>,
     /// Off the diameter in each of the two last cuts.
     pub last_each: Length,
@@ -94,14 +137,37 @@ pub struct StockOff {
     pub passes: Vec<Pass>,
     /// Spindle speed of the first pass.
     pub spindle_speed: Option<Figure<RotationalSpeed>>,
-    /// The cutting speed asked for: the one typed, or the usual one. A pass that the top speed holds back is slower.
+    /// The highest cutting speed: the one typed, or the usual one.
     pub cutting_speed: Speed,
+    /// What power reaches the spindle, and above which speed spindle, chuck or work must not turn.
+    #[serde(skip)]
+    pub spindle: SpindleLimits,
+    /// How many edges are used up, the last one in part.
+    pub edges_used: f64,
+    /// How often a fresh edge is taken between passes.
+    pub tool_changes: u32,
 }
 
 impl StockOff {
     /// Whether the work is brought to size by polishing.
     pub fn is_polished(&self) -> bool {
         self.passes.iter().any(|pass| pass.kind == PassKind::Polish)
+    }
+
+    /// The infeed of a pass, and what it takes off the diameter: of the roughing passes on average, or, without any, of
+    /// the first pass that cuts; `None` where nothing is cut.
+    pub fn each_pass(&self) -> Option<(Length, Length)> {
+        let first = || self.passes.iter().find(|pass| pass.cut.is_some());
+        let off = match &self.rough_each {
+            Some(each) => each.value,
+            None => first()?.off_diameter,
+        };
+        Some((off / 2.0, off))
+    }
+
+    /// The last pass that cuts.
+    pub fn last_cut(&self) -> Option<&Pass> {
+        self.passes.iter().rev().find(|pass| pass.cut.is_some())
     }
 }
 
@@ -112,218 +178,12 @@ pub(crate) struct PassQuestion<'a> {
     pub(crate) received: &'a Received,
     pub(crate) shank: &'a WantedShank,
     pub(crate) limits: SizeLimits,
+    /// How the part is held; `None` where that cannot be said.
+    pub(crate) hold: Option<&'a Hold>,
 }
 
-/// Plans the passes and their time; `None` while a number is missing, the tool does not cut, or there are far too many.
-pub(crate) fn stock_off(question: &PassQuestion) -> (Option<(StockOff, CycleTime)>, Vec<Finding>) {
-    let mut findings = Vec::new();
-    let found = plan_passes(question, &mut findings);
-    (found, findings)
-}
-
-fn plan_passes(
-    question: &PassQuestion,
-    findings: &mut Vec<Finding>,
-) -> Option<(StockOff, CycleTime)> {
-    let PassQuestion {
-        checked,
-        received,
-        shank,
-        limits,
-        ..
-    } = question;
-    let end = shank.length.min(received.shank_length);
-    let met = received.swept.largest(Length::ZERO, end)?;
-    let start = met.radius * 2.0;
-    let runout = received.off_axis.runout_at(met.z);
-    let aim = limits.aim;
-    let speed = cutting_speed(question, findings)?;
-    let maker = PassMaker::read(question, end, speed)?;
-    let depths = depths(question)?;
-    let polishing = checked.length(Field::PolishingStock)?;
-    // Where less is on than the polishing stock, that is all there is to polish off.
-    let polishing = polishing.min((start - aim).max(Length::ZERO));
-    let to_turn = start - aim - polishing;
-    let split = Split::of(to_turn.max(Length::ZERO), &depths);
-    if to_turn.to_mm() <= SAME {
-        findings.push(Finding::at(Field::WantedDiameter, Code::NothingToTurn));
-    } else {
-        findings.extend(split.findings(&depths));
-    }
-    if split.rough_count > Job::MOST_PASSES {
-        return None;
-    }
-    let passes = maker.all(start, &split, polishing);
-    let spindle_speed = passes.first().map(|_| maker.spindle_figure(start));
-    let time = cycle_time(&passes, &maker.times);
-    let stock = StockOff {
-        most: most_off(start, aim, runout),
-        sections: section_stock(received, aim, end),
-        rough_each: (split.rough_count > 0).then(|| rough_each(&split, to_turn)),
-        last_each: split.last,
-        polishing,
-        passes,
-        spindle_speed,
-        cutting_speed: speed,
-    };
-    Some((stock, time))
-}
-
-/// The cutting speed typed, or the usual one; `None` where there is neither.
-fn cutting_speed(question: &PassQuestion, findings: &mut Vec<Finding>) -> Option<Speed> {
-    let (job, checked) = (question.job, question.checked);
-    let found = usual_speed(job.part.material, job.shop.tool);
-    let usual = found.map(|(speed, _)| speed);
-    let told = match found.map(|(_, window)| window.condition) {
-        None => Some(Code::ToolCannotCut),
-        Some(Some(Condition::CobaltGrade)) => Some(Code::CobaltGradeNeeded),
-        Some(Some(Condition::LightCutsTo55Hrc)) => Some(Code::ToolAtItsLimit),
-        Some(None) => None,
-    };
-    findings.extend(told.map(|code| Finding::at(Field::Tool, code)));
-    checked.or_usual(Field::CuttingSpeed, usual)
-}
-
-/// What the passes may take.
-fn depths(question: &PassQuestion) -> Option<Depths> {
-    let (job, checked) = (question.job, question.checked);
-    let usual = usual_cut(job.part.material, job.shop.tool);
-    Some(Depths {
-        most_infeed: checked.or_usual(Field::RoughInfeed, usual.rough_infeed)?,
-        least_infeed: usual.least_infeed,
-        last: checked.length(Field::LastCut)?,
-    })
-}
-
-#[derive(Clone, Copy)]
-struct Feeds {
-    rough: Feed,
-    finish: Feed,
-}
-
-struct PassMaker<'a> {
-    question: &'a PassQuestion<'a>,
-    end: Length,
-    speed: Speed,
-    top_speed: RotationalSpeed,
-    feeds: Feeds,
-    times: PassTimes,
-}
-
-impl<'a> PassMaker<'a> {
-    fn read(question: &'a PassQuestion<'a>, end: Length, speed: Speed) -> Option<Self> {
-        let (job, checked) = (question.job, question.checked);
-        let usual = usual_cut(job.part.material, job.shop.tool);
-        Some(Self {
-            question,
-            end,
-            speed,
-            top_speed: checked.rotation(Field::TopSpeed)?,
-            feeds: Feeds {
-                rough: checked.or_usual(Field::RoughFeed, usual.rough_feed)?,
-                finish: checked.or_usual(Field::FinishFeed, usual.finish_feed)?,
-            },
-            times: PassTimes::read(checked)?,
-        })
-    }
-
-    fn all(&self, start: Length, split: &Split, polishing: Length) -> Vec<Pass> {
-        let mut passes = Vec::new();
-        let mut diameter = start;
-        let rough = (0..split.rough_count).map(|_| (PassKind::Rough, split.rough_each));
-        let last_cuts = if split.last.to_mm() > SAME { 2 } else { 0 };
-        let last = (0..last_cuts).map(|_| (PassKind::Last, split.last));
-        for (kind, off) in rough.chain(last) {
-            passes.push(self.pass(kind, diameter, off));
-            diameter = diameter - off;
-        }
-        if polishing.to_mm() > SAME {
-            passes.push(self.pass(PassKind::Polish, diameter, polishing));
-        }
-        passes
-    }
-
-    fn pass(&self, kind: PassKind, before: Length, off: Length) -> Pass {
-        let after = before - off;
-        let stretches = self.metal(after);
-        let metal = stretches.iter().map(|(from, to)| *to - *from).sum();
-        let travel = match (stretches.first(), stretches.last()) {
-            (Some((first, _)), Some((_, last))) => *last - *first,
-            _ => Length::ZERO,
-        };
-        let spindle_speed = self.spindle_speed(before);
-        let feed = match kind {
-            PassKind::Rough => self.feeds.rough,
-            PassKind::Last | PassKind::Polish => self.feeds.finish,
-        };
-        Pass {
-            kind,
-            infeed: if kind == PassKind::Polish {
-                Length::ZERO
-            } else {
-                off / 2.0
-            },
-            off_diameter: off,
-            diameter_after: after,
-            metal,
-            travel,
-            cutting_speed: surface_speed(before, spindle_speed),
-            spindle_speed,
-            feed,
-            time: pass_time(&self.times, kind, travel, (feed, spindle_speed)),
-        }
-    }
-
-    /// Where the stock, runout counted, stands above the diameter after the pass.
-    fn metal(&self, after: Length) -> Vec<(Length, Length)> {
-        let PassQuestion {
-            received, shank, ..
-        } = self.question;
-        // Near the shoulder the fillet stays, so the pass ends where the finished outline rises above it. At size
-        // that is where the fillet begins: there it rises so gently that a crossing would be lost in rounding.
-        let fillet_end = if (after - shank.diameter).to_mm() <= SAME {
-            shank.fillet
-        } else {
-            let rising = shank.outer.above(after / 2.0, Length::ZERO, shank.fillet);
-            rising.last().map_or(Length::ZERO, |(_, end)| *end)
-        };
-        received.swept.above(after / 2.0, fillet_end, self.end)
-    }
-
-    /// The spindle speed at a diameter, held below the highest allowed.
-    fn spindle_speed(&self, diameter: Length) -> RotationalSpeed {
-        spindle_speed(self.speed, diameter).min(self.top_speed)
-    }
-
-    /// The same with its working.
-    fn spindle_figure(&self, diameter: Length) -> Figure<RotationalSpeed> {
-        Figure {
-            value: self.spindle_speed(diameter),
-            range: None,
-            working: Working {
-                symbol: "n",
-                formula: "min(1000 · v/(π · D), nₘₐₓ)",
-                parts: &[],
-                inputs: vec![
-                    Input::new(
-                        "v",
-                        Meaning::Field(Field::CuttingSpeed),
-                        Value::Speed(self.speed),
-                    ),
-                    Input::new("D", Meaning::EngagedDiameter, Value::size(diameter)),
-                    Input::new(
-                        "nₘₐₓ",
-                        Meaning::Field(Field::TopSpeed),
-                        Value::Rotation(self.top_speed),
-                    ),
-                ],
-                source: TURNING_SOURCE,
-            },
-        }
-    }
-}
-
-fn most_off(start: Length, aim: Length, runout: Length) -> Figure<Length> {
+/// The most that comes off the diameter.
+pub(super) fn most_off(start: Length, aim: Length, runout: Length) -> Figure<Length> {
     Figure {
         value: (start - aim).max(Length::ZERO),
         range: None,
@@ -341,13 +201,35 @@ fn most_off(start: Length, aim: Length, runout: Length) -> Figure<Length> {
     }
 }
 
+/// What a roughing pass takes off on average.
+pub(super) fn rough_each(count: u32, to_turn: Length, last: Length) -> Option<Figure<Length>> {
+    if count == 0 {
+        return None;
+    }
+    Some(Figure {
+        value: (to_turn - last * 2.0) / f64::from(count),
+        range: None,
+        working: Working {
+            symbol: "a",
+            formula: "(w − 2 · q)/i",
+            parts: &[],
+            inputs: vec![
+                Input::new("w", Meaning::ToTurn, Value::size(to_turn)),
+                Input::new("q", Meaning::Field(Field::LastCut), Value::size(last)),
+                Input::new("i", Meaning::PassCount, Value::Count(count)),
+            ],
+            source: Source::CommonPractice,
+        },
+    })
+}
+
 /// What comes off each section that is turned, without the runout.
-fn section_stock(received: &Received, aim: Length, end: Length) -> Vec<SectionStock> {
+pub(super) fn section_stock(received: &Received, aim: Length, end: Length) -> Vec<SectionStock> {
     let off = |diameter: Length| (diameter - aim).max(Length::ZERO);
     received
         .sections
         .iter()
-        .filter(|section| (end - section.from).to_mm() > SAME)
+        .filter(|section| (end - section.from).to_mm() > crate::part::SAME)
         .map(|section| {
             let share = ((end - section.from) / (section.to - section.from)).min(1.0);
             let end_diameter =

@@ -1,48 +1,58 @@
-//! The usual depth, speed, feed and kerf where the machinist gives none.
-//!
-//! Depths and feeds are for a light lathe, by common practice without a source. Speeds are the low end of the
-//! windows in the table of cutting data, which suits a light machine and a careful first cut.
+//! The usual depth, feed, speed and kerf where the machinist gives none, by the kind of tool and the class of lathe.
 
-use crate::job::CutOffMethod;
+use crate::job::{CutOffMethod, Rigidity};
 use crate::quantity::{Feed, Length, Speed};
-use crate::tables::{SpeedWindow, ToolKind, WorkMaterial, cutting_speed};
+use crate::tables::{SpeedWindow, ToolKind, WorkMaterial, tool_usual};
 
-/// Depth, feeds and least infeed of one kind of tool.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct UsualCut {
-    /// Infeed of a roughing pass, on radius.
-    pub rough_infeed: Length,
-    /// Feed of a roughing pass.
-    pub rough_feed: Feed,
-    /// Feed of the last cuts.
-    pub finish_feed: Feed,
-    /// The finest infeed on radius that still cuts rather than rubs.
-    pub least_infeed: Length,
-}
-
-/// The usual cut of a tool in a material.
+/// The deepest usual roughing pass, on radius: what such a lathe stands without chatter, no more than the tool is made
+/// for, and shallow in hard work.
 ///
 /// # Source
-/// Depths and feeds: common practice, no source. Least infeed from memory: 0.02 mm for a sharp edge, 0.05 mm for
-/// a thin coating, 0.02 mm for boron nitride with a fine hone.
-pub const fn usual_cut(material: WorkMaterial, tool: ToolKind) -> UsualCut {
-    let (rough, rough_feed, finish_feed, least) = match tool {
-        ToolKind::HighSpeedSteel => (0.5, 0.12, 0.06, 0.02),
-        ToolKind::BrazedCarbide => (0.5, 0.12, 0.08, 0.02),
-        ToolKind::IndexableCarbide => (0.5, 0.15, 0.08, 0.05),
-        ToolKind::CubicBoronNitride => (0.2, 0.10, 0.08, 0.02),
-    };
-    // Hard work is taken in shallow cuts, whatever the edge: CBN and carbide guides say 0.1 to 0.3 mm.
-    let rough = if is_hard(material) && rough > 0.2 {
-        0.2
+/// Common practice, no source: half a millimetre on a light lathe. Hard work: guides for boron nitride and carbide say 0.1
+/// to 0.3 mm.
+pub const fn usual_infeed(material: WorkMaterial, tool: ToolKind, lathe: Rigidity) -> Length {
+    const IN_HARD_WORK: Length = Length::mm(0.2);
+    let by_lathe = Length::mm(match lathe {
+        Rigidity::Light => 0.5,
+        Rigidity::Medium => 1.5,
+        Rigidity::Heavy => 3.0,
+    });
+    let most = by_lathe.min(tool_usual(tool).depth_most);
+    if is_hard(material) {
+        most.min(IN_HARD_WORK)
     } else {
-        rough
-    };
-    UsualCut {
-        rough_infeed: Length::mm(rough),
-        rough_feed: Feed::mm_per_rev(rough_feed),
-        finish_feed: Feed::mm_per_rev(finish_feed),
-        least_infeed: Length::mm(least),
+        most
+    }
+}
+
+/// The usual feed of the last cuts, where no roughness is asked for.
+///
+/// # Source
+/// Common practice, no source. A wheel travels a good part of its width in a turn of the work.
+pub const fn usual_finish_feed(tool: ToolKind) -> Feed {
+    Feed::mm_per_rev(match tool {
+        ToolKind::HighSpeedSteel => 0.06,
+        ToolKind::BrazedCarbide
+        | ToolKind::IndexableFlat
+        | ToolKind::IndexableCarbide
+        | ToolKind::CubicBoronNitride
+        | ToolKind::Ceramic => 0.08,
+        ToolKind::Grinding => 0.5,
+    })
+}
+
+/// The highest cutting speed to begin with, inside a window: its low end on a light lathe, its high end on a heavy one.
+///
+/// # Source
+/// Common practice, no source: the low end suits a light machine and a careful first cut.
+pub fn usual_speed(window: SpeedWindow, lathe: Rigidity) -> Speed {
+    match lathe {
+        Rigidity::Light => window.low,
+        Rigidity::Medium => {
+            let (low, high) = (window.low.to_m_per_min(), window.high.to_m_per_min());
+            Speed::m_per_min((low * high).sqrt())
+        }
+        Rigidity::Heavy => window.high,
     }
 }
 
@@ -55,11 +65,6 @@ pub const fn is_hard(material: WorkMaterial) -> bool {
             | WorkMaterial::HighSpeedSteelHard
             | WorkMaterial::AlloySteelHard
     )
-}
-
-/// The usual cutting speed, and the window it is taken from; `None` when the tool does not cut the material.
-pub fn usual_speed(material: WorkMaterial, tool: ToolKind) -> Option<(Speed, SpeedWindow)> {
-    cutting_speed(material, tool).map(|window| (window.low, window))
 }
 
 /// The usual width of a cut.

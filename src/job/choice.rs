@@ -5,8 +5,8 @@ use core::fmt;
 use serde::{Deserialize, Serialize};
 
 use crate::tables::{
-    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, SleeveDuty, TaperSize,
-    ThreadSize, ToolKind, WorkMaterial,
+    CentreDrillSize, ColletSize, CuttingGroup, FileBite, HoleClass, SeatLoad, ShaftClass,
+    ShankSize, SleeveDuty, TaperSize, ThreadSize, ToolKind, WorkMaterial,
 };
 
 /// What the bottom of a plain hole is like.
@@ -71,6 +71,78 @@ pub enum Flats {
     One,
     /// Two, opposite one another.
     Two,
+}
+
+/// What the passes are chosen for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Aim {
+    /// The least time.
+    LeastTime,
+    /// The least cost: an hour of the shop against the edges that are used up.
+    LeastCost,
+}
+
+/// What one division of the cross-slide's dial means.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum DialReads {
+    /// So much off the diameter.
+    Diameter,
+    /// So much movement of the slide.
+    Radius,
+}
+
+/// How stiff a lathe is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Rigidity {
+    /// A bench lathe, a worn one, or a slide run far out.
+    Light,
+    /// A common workshop lathe in fair order.
+    Medium,
+    /// A heavy lathe, slides short and gibs close.
+    Heavy,
+}
+
+/// What holds the part while it is turned.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Support {
+    /// A chuck on the head alone.
+    Chuck,
+    /// A chuck on the head and a live centre in the end.
+    ChuckAndCentre,
+    /// A centre in each end.
+    BetweenCentres,
+    /// A collet on the head alone.
+    Collet,
+}
+
+/// What the jaws are like.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum JawFace {
+    /// Ground or worn smooth, or soft jaws.
+    Smooth,
+    /// With teeth.
+    Serrated,
+}
+
+macro_rules! all {
+    ($($name:ident $count:literal [$($one:ident),*])*) => {$(
+        impl $name {
+            /// Every one, in the order that links count them by: append only.
+            pub const ALL: [Self; $count] = [$(Self::$one),*];
+        }
+    )*};
+}
+all! {
+    Aim 2 [LeastTime, LeastCost]
+    DialReads 2 [Diameter, Radius]
+    Rigidity 3 [Light, Medium, Heavy]
+    Support 4 [Chuck, ChuckAndCentre, BetweenCentres, Collet]
+    JawFace 2 [Smooth, Serrated]
 }
 
 impl Datum {
@@ -139,6 +211,8 @@ as_code! {
     SleeveDuty, "sleeve duty";
     ToolKind, "tool";
     WorkMaterial, "material";
+    CuttingGroup, "material group";
+    FileBite, "way of a file";
 }
 
 struct Unknown<'a> {

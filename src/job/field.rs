@@ -3,7 +3,10 @@
 use core::fmt;
 
 use super::item_field::{BoreField, FeatureField, HeadField, ReceiverField, SectionField};
-use crate::quantity::Dimension;
+use super::shop_field::{EdgeField, HoldingField, MachineField, PinField, RateField, TimeBound};
+use crate::costing::Step;
+use crate::quantity::show::base_value_in;
+use crate::quantity::{Dimension, Unit, Units};
 
 /// A field of the job.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -23,6 +26,8 @@ pub enum Field {
     SurfaceHardness,
     CaseDepth,
     CoreHardness,
+    CuttingGroup,
+    FileBite,
     ShankLength,
     Sections,
     Section(u8, SectionField),
@@ -38,6 +43,7 @@ pub enum Field {
     ShoulderRadius,
     EndChamfer,
     Countersink,
+    Roughness,
     Receiver(ReceiverField),
     ReceiverDepth,
     LeastGrip,
@@ -47,6 +53,9 @@ pub enum Field {
     DutyPower,
     DutySpeed,
     Tool,
+    Edge(EdgeField),
+    Machine(MachineField),
+    Aim,
     CutOffMethod,
     Kerf,
     FacingStock,
@@ -63,6 +72,22 @@ pub enum Field {
     ReturnTime,
     MeasureTime,
     PolishTime,
+    Step(Step, TimeBound),
+    Rate(RateField),
+    Holding(HoldingField),
+    /// A reading of the indicator: the far plane or the near one, and the quarter, from 0.
+    Dial(DialPlane, u8),
+    Pins,
+    Pin(u8, PinField),
+}
+
+/// Which of the two places along the part the indicator stands at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum DialPlane {
+    /// Near the chuck.
+    Near,
+    /// Further out.
+    Far,
 }
 
 /// What may be typed into a field of numbers.
@@ -96,7 +121,24 @@ pub(super) const fn optional(dimension: Dimension, least: f64, most: f64) -> Bou
     }
 }
 
+impl Bounds {
+    /// The least and the most, shown in a unit of the dimension.
+    pub fn shown_in(self, unit: Unit) -> [String; 2] {
+        [self.least, self.most].map(|end| base_value_in(end, unit))
+    }
+}
+
 impl Field {
+    /// The unit that a bare number takes in this field, or in this list of numbers; `None` for other fields.
+    pub fn typed_unit(self, units: Units) -> Option<Unit> {
+        let bounds = self.of_each().unwrap_or(self).bounds()?;
+        Some(match self {
+            // Millimetres are far too coarse for it, and so are inches.
+            Self::Roughness => Unit::Micrometre,
+            _ => units.typed_unit(bounds.dimension),
+        })
+    }
+
     /// The allowed range, the one place that says it; `None` for fields that are no numbers.
     ///
     /// The upper ends are what a shop's lathe can swing or carry, generously; the lower ends are what can be
@@ -112,6 +154,15 @@ impl Field {
             Self::Bore(_, field) => return field.bounds(),
             Self::Head(_, field) => return Some(field.bounds()),
             Self::Receiver(field) => return field.bounds(),
+            Self::Edge(field) => return field.bounds(),
+            Self::Machine(field) => return field.bounds(),
+            Self::Holding(field) => return field.bounds(),
+            Self::Rate(field) => return field.bounds(),
+            Self::Pin(_, field) => return Some(field.bounds()),
+            Self::Step(..) => optional(Time, 0.0, 36_000.0),
+            Self::Dial(..) => optional(Length, -10.0, 10.0),
+            // Finer than lapped, coarser than a saw leaves it.
+            Self::Roughness => optional(Length, 0.000_01, 0.1),
             Self::EndRunout => optional(Length, 0.0, 10.0),
             // Rockwell C is defined from 20 up; soft cores are written as 15 and less, which only says soft.
             Self::SurfaceHardness | Self::CoreHardness => optional(Hardness, 0.0, 70.0),
@@ -144,12 +195,16 @@ impl Field {
             }
             Self::Title
             | Self::Material
+            | Self::CuttingGroup
+            | Self::FileBite
             | Self::HeadBeyond
             | Self::Sections
             | Self::Features
             | Self::Bores
             | Self::Tolerance
             | Self::Tool
+            | Self::Aim
+            | Self::Pins
             | Self::CutOffMethod
             | Self::CentreOrder => return None,
         })
@@ -173,6 +228,8 @@ impl fmt::Display for Field {
             Self::SurfaceHardness => "part.surface_hardness",
             Self::CaseDepth => "part.case_depth",
             Self::CoreHardness => "part.core_hardness",
+            Self::CuttingGroup => "part.cutting_group",
+            Self::FileBite => "part.file_bite",
             Self::ShankLength => "part.shank_length",
             Self::Sections => "part.sections",
             Self::Section(index, field) => {
@@ -192,6 +249,7 @@ impl fmt::Display for Field {
             Self::ShoulderRadius => "wanted.shoulder_radius",
             Self::EndChamfer => "wanted.end_chamfer",
             Self::Countersink => "wanted.countersink",
+            Self::Roughness => "wanted.roughness",
             Self::Receiver(field) => return write!(f, "wanted.receiver.{}", field.name()),
             Self::ReceiverDepth => "wanted.receiver_depth",
             Self::LeastGrip => "wanted.least_grip",
@@ -201,6 +259,9 @@ impl fmt::Display for Field {
             Self::DutyPower => "wanted.duty.power",
             Self::DutySpeed => "wanted.duty.speed",
             Self::Tool => "shop.tool",
+            Self::Edge(field) => return write!(f, "shop.edge.{}", field.name()),
+            Self::Machine(field) => return write!(f, "shop.machine.{}", field.name()),
+            Self::Aim => "shop.aim",
             Self::CutOffMethod => "shop.cut_off_method",
             Self::Kerf => "shop.kerf",
             Self::FacingStock => "shop.facing_stock",
@@ -217,6 +278,24 @@ impl fmt::Display for Field {
             Self::ReturnTime => "shop.return_time",
             Self::MeasureTime => "shop.measure_time",
             Self::PolishTime => "shop.polish_time",
+            Self::Step(step, bound) => {
+                return write!(f, "shop.times.{}.{}", step.code(), bound.name());
+            }
+            Self::Rate(field) => return write!(f, "shop.rates.{}", field.name()),
+            Self::Holding(HoldingField::NearPlace) => "setup.near.place",
+            Self::Holding(HoldingField::FarPlace) => "setup.far.place",
+            Self::Holding(field) => return write!(f, "setup.{}", field.name()),
+            Self::Dial(plane, quarter) => {
+                let plane = match plane {
+                    DialPlane::Near => "near",
+                    DialPlane::Far => "far",
+                };
+                return write!(f, "setup.{plane}.readings[{quarter}]");
+            }
+            Self::Pins => "setup.pins",
+            Self::Pin(index, field) => {
+                return write!(f, "setup.pins[{index}].{}", field.name());
+            }
         };
         f.write_str(path)
     }

@@ -26,6 +26,8 @@ macro_rules! item_fields {
         }
     };
 }
+pub(super) use item_fields;
+
 item_fields! {
     /// A field of one outer section.
     SectionField {

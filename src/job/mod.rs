@@ -6,27 +6,39 @@
 mod choice;
 mod field;
 mod form;
+mod gears;
 mod item_field;
 mod kinds;
 mod part;
 mod receiver;
+mod setup;
+mod shop;
+mod shop_field;
 mod slot;
+mod text;
+mod times;
 
 use serde::{Deserialize, Serialize};
 
-pub use choice::{BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, Flats};
-pub use field::{Bounds, Field};
+pub use choice::{
+    Aim, BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, DialReads, Flats, JawFace,
+    Rigidity, Support,
+};
+pub use field::{Bounds, DialPlane, Field};
+pub use gears::{GearsError, MOST_LIST_CHARACTERS, read_gears};
 pub use item_field::{BoreField, FeatureField, HeadField, ReceiverField, SectionField};
 pub use part::{
     Bore, Cut, CutKind, Feature, HeadPiece, Hole, HoleKind, Part, Place, Section, Turned,
     TurnedKind,
 };
 pub use receiver::{Receiver, ReceiverKind};
+pub use setup::{Pin, Plane, Setup};
+pub use shop::{Edge, Gears, Machine, Rates, Shop};
+pub use shop_field::{EdgeField, HoldingField, MachineField, PinField, RateField, TimeBound};
+pub use times::{StepTime, StepTimes};
 
-use crate::quantity::{
-    Entered, Feed, Force, Length, Power, RotationalSpeed, Speed, Time, Torque, Unit,
-};
-use crate::tables::{ShaftClass, ToolKind, WorkMaterial};
+use crate::quantity::{Entered, Force, Length, Power, RotationalSpeed, Torque, Unit};
+use crate::tables::{ShaftClass, WorkMaterial};
 
 /// One part, what is wanted of it, and the shop it is done in.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -42,6 +54,8 @@ pub struct Job {
     pub wanted: Wanted,
     /// What it is done with.
     pub shop: Shop,
+    /// How it is set up in the lathe.
+    pub setup: Setup,
 }
 
 /// What is wanted of the shank.
@@ -60,6 +74,8 @@ pub struct Wanted {
     pub end_chamfer: Entered<Length>,
     /// Mouth diameter of the 60° countersink for the live centre; `None` when none is wanted.
     pub countersink: Option<Entered<Length>>,
+    /// Roughness Ra that is wanted of the turned shank; `None` where nothing is asked.
+    pub roughness: Option<Entered<Length>>,
     /// What the shank goes into.
     pub receiver: Receiver,
     /// How deep the receiver takes the shank; `None` is the usual of the receiver, or not known.
@@ -102,46 +118,6 @@ pub enum Tolerance {
     },
 }
 
-/// What the job is done with. An empty optional field means the usual value for the material and the tool.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(default, deny_unknown_fields)]
-pub struct Shop {
-    /// The turning tool.
-    pub tool: ToolKind,
-    /// How the offcut is taken off.
-    pub cut_off_method: CutOffMethod,
-    /// Width of the cut.
-    pub kerf: Option<Entered<Length>>,
-    /// Left on the end for facing.
-    pub facing_stock: Entered<Length>,
-    /// Whether the centre is made before or after facing.
-    pub centre_order: CentreOrder,
-    /// Most infeed of a roughing pass, on radius.
-    pub rough_infeed: Option<Entered<Length>>,
-    /// What each of the two equal last cuts takes off the diameter.
-    pub last_cut: Entered<Length>,
-    /// Left on the diameter for polishing.
-    pub polishing_stock: Entered<Length>,
-    /// Cutting speed.
-    pub cutting_speed: Option<Entered<Speed>>,
-    /// Feed of the roughing passes.
-    pub rough_feed: Option<Entered<Feed>>,
-    /// Feed of the two last cuts.
-    pub finish_feed: Option<Entered<Feed>>,
-    /// The highest spindle speed that machine, chuck and work allow.
-    pub top_speed: Entered<RotationalSpeed>,
-    /// Travel before the tool meets metal.
-    pub approach: Entered<Length>,
-    /// Setting the depth and engaging the feed, each pass.
-    pub set_time: Entered<Time>,
-    /// Bringing the carriage back, each pass.
-    pub return_time: Entered<Time>,
-    /// Measuring, each pass.
-    pub measure_time: Entered<Time>,
-    /// Polishing to size, once.
-    pub polish_time: Entered<Time>,
-}
-
 impl Job {
     /// Longest title.
     pub const MOST_TITLE_CHARACTERS: usize = 80;
@@ -153,6 +129,14 @@ impl Job {
     pub const MOST_FEATURES: usize = 8;
     /// Most holes.
     pub const MOST_BORES: usize = 6;
+    /// Longest name of a machine or a tool.
+    pub const MOST_NAME_CHARACTERS: usize = 40;
+    /// Longest currency.
+    pub const MOST_CURRENCY_CHARACTERS: usize = 8;
+    /// Most speeds or feeds in a list.
+    pub const MOST_GEARS: usize = 40;
+    /// Most passes that are pinned by hand.
+    pub const MOST_PINS: usize = 12;
     /// Most passes that a plan lists.
     pub const MOST_PASSES: u32 = 200;
 }
@@ -192,6 +176,7 @@ impl Default for Job {
             part: Part::default(),
             wanted: Wanted::default(),
             shop: Shop::default(),
+            setup: Setup::default(),
         }
     }
 }
@@ -208,6 +193,8 @@ impl Default for Part {
             surface_hardness: None,
             case_depth: None,
             core_hardness: None,
+            cutting_group: None,
+            file_bite: None,
             shank_length: None,
             sections: vec![
                 Turned::Cylinder {
@@ -231,35 +218,11 @@ impl Default for Wanted {
             shoulder_radius: mm(8, 1),
             end_chamfer: mm(1, 0),
             countersink: Some(mm(53, 1)),
+            roughness: None,
             receiver: Receiver::default(),
             receiver_depth: None,
             least_grip: None,
             duty: Duty::default(),
-        }
-    }
-}
-
-impl Default for Shop {
-    /// Depths and times by common practice: two equal last cuts of 0.25 mm on diameter, 0.02 mm for polishing.
-    fn default() -> Self {
-        Self {
-            tool: ToolKind::IndexableCarbide,
-            cut_off_method: CutOffMethod::Saw,
-            kerf: None,
-            facing_stock: mm(1, 0),
-            centre_order: CentreOrder::AfterFacing,
-            rough_infeed: None,
-            last_cut: mm(25, 2),
-            polishing_stock: mm(2, 2),
-            cutting_speed: None,
-            rough_feed: None,
-            finish_feed: None,
-            top_speed: Entered::plain(2000, 0, Unit::RevolutionPerMinute),
-            approach: mm(2, 0),
-            set_time: Entered::plain(13, 0, Unit::Second),
-            return_time: Entered::plain(9, 0, Unit::Second),
-            measure_time: Entered::plain(24, 0, Unit::Second),
-            polish_time: Entered::plain(120, 0, Unit::Second),
         }
     }
 }

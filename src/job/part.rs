@@ -8,7 +8,7 @@ use super::item_field::{BoreField, FeatureField, SectionField};
 use super::kinds::{field_listed, field_slot, field_taken, field_type, kinds};
 use super::slot::Slot;
 use crate::quantity::{Angle, Entered, Hardness, Length, TaperRatio};
-use crate::tables::{CentreDrillSize, TaperSize, ThreadSize, WorkMaterial};
+use crate::tables::{CentreDrillSize, CuttingGroup, FileBite, TaperSize, ThreadSize, WorkMaterial};
 
 /// The part as received.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -32,6 +32,10 @@ pub struct Part {
     pub case_depth: Option<Entered<Length>>,
     /// Hardness below the case.
     pub core_hardness: Option<Entered<Hardness>>,
+    /// What it is more exactly: one of the groups of its material; `None` is the usual one.
+    pub cutting_group: Option<CuttingGroup>,
+    /// How a file takes to it, where its hardness was not measured.
+    pub file_bite: Option<FileBite>,
     /// Shoulder to free end, measured over all; `None` is the sum of the sections.
     pub shank_length: Option<Entered<Length>>,
     /// Outer sections of the shank, from the shoulder outward; 1 to [`Job::MOST_SECTIONS`](super::Job).

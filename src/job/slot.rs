@@ -1,6 +1,9 @@
 //! Finding the typed number behind a field, without knowing what it measures.
 
-use super::{BoreField, FeatureField, Field, HeadField, Job, SectionField, Tolerance};
+use super::{
+    BoreField, DialPlane, EdgeField, FeatureField, Field, Gears, HeadField, HoldingField, Job,
+    MachineField, PinField, RateField, SectionField, StepTimes, TimeBound, Tolerance,
+};
 use crate::quantity::{Entered, Entry, Typed};
 
 /// A place in the job that holds a typed number, or may.
@@ -44,11 +47,12 @@ impl<Q: Typed> Slot for Option<Entered<Q>> {
 
 /// The one list of which field stands where, once for reading and once for changing.
 macro_rules! slot {
-    ($job:ident, $field:ident, $get:ident, $slot:ident, $as_ref:ident $(, $mutable:tt)?) => {{
-        let (part, wanted, shop) = (
+    ($job:ident, $field:ident, $get:ident, $slot:ident, $as_ref:ident, $of:ident $(, $mutable:tt)?) => {{
+        let (part, wanted, shop, setup) = (
             & $($mutable)? $job.part,
             & $($mutable)? $job.wanted,
             & $($mutable)? $job.shop,
+            & $($mutable)? $job.setup,
         );
         Some(match $field {
             Field::HeadDiameter => & $($mutable)? part.head_diameter,
@@ -100,6 +104,7 @@ macro_rules! slot {
             Field::ShoulderRadius => & $($mutable)? wanted.shoulder_radius,
             Field::EndChamfer => & $($mutable)? wanted.end_chamfer,
             Field::Countersink => & $($mutable)? wanted.countersink,
+            Field::Roughness => & $($mutable)? wanted.roughness,
             Field::Receiver(field) => return wanted.receiver.$slot(field),
             Field::ReceiverDepth => & $($mutable)? wanted.receiver_depth,
             Field::LeastGrip => & $($mutable)? wanted.least_grip,
@@ -122,14 +127,115 @@ macro_rules! slot {
             Field::ReturnTime => & $($mutable)? shop.return_time,
             Field::MeasureTime => & $($mutable)? shop.measure_time,
             Field::PolishTime => & $($mutable)? shop.polish_time,
+            Field::Edge(field) => {
+                let edge = & $($mutable)? shop.edge;
+                match field {
+                    EdgeField::Name => return None,
+                    EdgeField::NoseRadius => & $($mutable)? edge.nose_radius,
+                    EdgeField::CuttingEdgeAngle => & $($mutable)? edge.cutting_edge_angle,
+                    EdgeField::Rake => & $($mutable)? edge.rake,
+                    EdgeField::LeastFeed => & $($mutable)? edge.least_feed,
+                    EdgeField::MostFeed => & $($mutable)? edge.most_feed,
+                    EdgeField::LeastDepth => & $($mutable)? edge.least_depth,
+                    EdgeField::MostDepth => & $($mutable)? edge.most_depth,
+                    EdgeField::Price => & $($mutable)? edge.price,
+                    EdgeField::Edges => & $($mutable)? edge.edges,
+                    EdgeField::RegrindTime => & $($mutable)? edge.regrind_time,
+                }
+            }
+            Field::Machine(field) => {
+                let machine = & $($mutable)? shop.machine;
+                match field {
+                    MachineField::Name
+                    | MachineField::Rigidity
+                    | MachineField::Speeds
+                    | MachineField::Feeds
+                    | MachineField::DialReads => return None,
+                    MachineField::SlowestSpeed => match & $($mutable)? machine.speeds {
+                        Gears::Stepless { from, .. } => from,
+                        Gears::Listed(_) => return None,
+                    },
+                    MachineField::FastestSpeed => match & $($mutable)? machine.speeds {
+                        Gears::Stepless { to, .. } => to,
+                        Gears::Listed(_) => return None,
+                    },
+                    MachineField::FinestFeed => match & $($mutable)? machine.feeds {
+                        Gears::Stepless { from, .. } => from,
+                        Gears::Listed(_) => return None,
+                    },
+                    MachineField::CoarsestFeed => match & $($mutable)? machine.feeds {
+                        Gears::Stepless { to, .. } => to,
+                        Gears::Listed(_) => return None,
+                    },
+                    MachineField::Power => & $($mutable)? machine.power,
+                    MachineField::Efficiency => & $($mutable)? machine.efficiency,
+                    MachineField::Torque => & $($mutable)? machine.torque,
+                    MachineField::Swing => & $($mutable)? machine.swing,
+                    MachineField::ChuckTopSpeed => & $($mutable)? machine.chuck_top_speed,
+                    MachineField::Graduation => & $($mutable)? machine.graduation,
+                    MachineField::CompoundGraduation => & $($mutable)? machine.compound_graduation,
+                    MachineField::FineInfeed => & $($mutable)? machine.fine_infeed,
+                    MachineField::HeadStiffness => & $($mutable)? machine.head_stiffness,
+                    MachineField::TailStiffness => & $($mutable)? machine.tail_stiffness,
+                    MachineField::PostStiffness => & $($mutable)? machine.post_stiffness,
+                }
+            }
+            // The shop has these by themselves.
+            Field::Step(step, TimeBound::Likely) if !StepTimes::has_likely(step) => return None,
+            Field::Step(step, bound) => {
+                let time = shop.times.$of(step)?;
+                match bound {
+                    TimeBound::Low => & $($mutable)? time.low,
+                    TimeBound::Likely => & $($mutable)? time.likely,
+                    TimeBound::High => & $($mutable)? time.high,
+                }
+            }
+            Field::Rate(field) => {
+                let rates = & $($mutable)? shop.rates;
+                match field {
+                    RateField::Currency => return None,
+                    RateField::PerHour => & $($mutable)? rates.per_hour,
+                    RateField::Least => & $($mutable)? rates.least,
+                    RateField::Consumables => & $($mutable)? rates.consumables,
+                    RateField::Postage => & $($mutable)? rates.postage,
+                }
+            }
+            Field::Holding(field) => match field {
+                HoldingField::Support | HoldingField::Jaws => return None,
+                HoldingField::GripLength => & $($mutable)? setup.grip_length,
+                HoldingField::GripForce => & $($mutable)? setup.grip_force,
+                HoldingField::TailForce => & $($mutable)? setup.tail_force,
+                HoldingField::NearPlace => & $($mutable)? setup.near.place,
+                HoldingField::FarPlace => & $($mutable)? setup.far.place,
+            },
+            Field::Dial(plane, quarter) => {
+                let plane = match plane {
+                    DialPlane::Near => & $($mutable)? setup.near,
+                    DialPlane::Far => & $($mutable)? setup.far,
+                };
+                plane.readings.$get(usize::from(quarter))?
+            }
+            Field::Pin(index, field) => {
+                let pin = setup.pins.$get(usize::from(index))?;
+                match field {
+                    PinField::After => & $($mutable)? pin.after,
+                    PinField::Infeed => & $($mutable)? pin.infeed,
+                    PinField::Speed => & $($mutable)? pin.speed,
+                    PinField::Feed => & $($mutable)? pin.feed,
+                }
+            }
             Field::Title
             | Field::Material
+            | Field::CuttingGroup
+            | Field::FileBite
             | Field::HeadBeyond
             | Field::Sections
             | Field::Features
             | Field::Bores
             | Field::Tolerance
             | Field::Tool
+            | Field::Aim
+            | Field::Pins
             | Field::CutOffMethod
             | Field::CentreOrder => return None,
         })
@@ -137,11 +243,11 @@ macro_rules! slot {
 }
 
 fn slot(job: &Job, field: Field) -> Option<&dyn Slot> {
-    slot!(job, field, get, slot, as_ref)
+    slot!(job, field, get, slot, as_ref, of)
 }
 
 fn slot_mut(job: &mut Job, field: Field) -> Option<&mut dyn Slot> {
-    slot!(job, field, get_mut, slot_mut, as_mut, mut)
+    slot!(job, field, get_mut, slot_mut, as_mut, of_mut, mut)
 }
 
 impl Job {

@@ -10,7 +10,10 @@ export interface SkimwrightError extends Error {
 
 export type LengthUnit = "mm" | "in";
 
-/** A number as typed, with its unit: "25.4 mm", "1 3/8 in", "120 m/min", "0.1 mm/rev", "2000 rpm", "13 s". */
+/**
+ * A number as typed, with its unit: "25.4 mm", "1 3/8 in", "120 m/min", "0.1 mm/rev", "2000 rpm", "13 s", "85 %",
+ * "40 N/µm", "3 pcs". Money is "62.50 ¤", in the one currency of the job.
+ */
 export type Quantity = string;
 
 /** A job of which any field may be left out; it then has the value of the default job. null is an empty field. */
@@ -19,7 +22,12 @@ export interface JobInput {
   title?: string;
   part?: Partial<Part>;
   wanted?: Partial<Wanted>;
-  shop?: Partial<Shop>;
+  shop?: Partial<Omit<Shop, "edge" | "machine" | "rates">> & {
+    edge?: Partial<Edge>;
+    machine?: Partial<Machine>;
+    rates?: Partial<Rates>;
+  };
+  setup?: Partial<Omit<Setup, "near" | "far">> & { near?: Partial<Plane>; far?: Partial<Plane> };
 }
 
 /** One part, what is wanted of it, and the shop it is done in. */
@@ -29,11 +37,16 @@ export interface Job {
   part: Part;
   wanted: Wanted;
   shop: Shop;
+  setup: Setup;
 }
 
 /** The part as received. Sections and features on the shank, from the shoulder outward; null is not known. */
 export interface Part {
   material: Material;
+  /** What it is more exactly, by the code of a group of its material; null: the usual one. */
+  cutting_group: string | null;
+  /** How a file takes to it, where its hardness was not measured. */
+  file_bite: "cuts" | "bites" | "scratches" | "skates" | null;
   head_diameter: Quantity;
   head_length: Quantity;
   head_beyond: HeadPiece[];
@@ -130,6 +143,8 @@ export interface Wanted {
   shoulder_radius: Quantity;
   end_chamfer: Quantity;
   countersink: Quantity | null;
+  /** Ra of the turned shank, such as "1.6 µm"; null: nothing is asked. */
+  roughness: Quantity | null;
   receiver: Receiver;
   receiver_depth: Quantity | null;
   least_grip: Quantity | null;
@@ -169,16 +184,23 @@ export type Tolerance =
   | { class: ShaftClass }
   | { upper: Quantity; lower: Quantity };
 
-/** What the job is done with. null is the usual value for the material and the tool. */
+/** What the job is done with. null is the usual value for the material, the tool or the class of machine. */
 export interface Shop {
-  tool: "high-speed-steel" | "brazed-carbide" | "indexable-carbide" | "cubic-boron-nitride";
+  tool: "high-speed-steel" | "brazed-carbide" | "indexable-carbide" | "cubic-boron-nitride" | "indexable-flat" | "ceramic"
+    | "grinding";
+  edge: Edge;
+  machine: Machine;
+  /** What the passes are chosen for. */
+  aim: "least-time" | "least-cost";
   cut_off_method: "hand-disc" | "chop-wheel" | "saw" | "parting-tool";
   kerf: Quantity | null;
   facing_stock: Quantity;
   centre_order: "after-facing" | "before-facing";
+  /** The most that is allowed, on radius. */
   rough_infeed: Quantity | null;
   last_cut: Quantity;
   polishing_stock: Quantity;
+  /** The highest that is allowed, and so are the two feeds. */
   cutting_speed: Quantity | null;
   rough_feed: Quantity | null;
   finish_feed: Quantity | null;
@@ -188,6 +210,95 @@ export interface Shop {
   return_time: Quantity;
   measure_time: Quantity;
   polish_time: Quantity;
+  /** What is left out takes the usual time. */
+  times: Partial<Record<Step, StepTime>>;
+  rates: Rates;
+}
+
+/** How long a step takes each time: at best, as a rule, at worst. null is the usual. */
+export interface StepTime {
+  low: Quantity | null;
+  likely: Quantity | null;
+  high: Quantity | null;
+}
+
+/** The turning tool in its figures; depths are on radius. A name has at most 40 characters. */
+export interface Edge {
+  name: string;
+  nose_radius: Quantity | null;
+  /** Between the cutting edge and the direction of feed: "90 °" turns a square shoulder. */
+  cutting_edge_angle: Quantity | null;
+  rake: Quantity | null;
+  least_feed: Quantity | null;
+  most_feed: Quantity | null;
+  least_depth: Quantity | null;
+  most_depth: Quantity | null;
+  price: Quantity | null;
+  edges: Quantity | null;
+  regrind_time: Quantity | null;
+}
+
+/** The lathe. A name has at most 40 characters. */
+export interface Machine {
+  name: string;
+  rigidity: "light" | "medium" | "heavy";
+  speeds: Gears;
+  feeds: Gears;
+  power: Quantity | null;
+  /** The share of the power that reaches the spindle: "80 %". */
+  efficiency: Quantity | null;
+  torque: Quantity | null;
+  swing: Quantity | null;
+  chuck_top_speed: Quantity | null;
+  /** One division of the cross-slide's dial, as marked, and what it means. */
+  graduation: Quantity | null;
+  dial_reads: "diameter" | "radius";
+  compound_graduation: Quantity | null;
+  fine_infeed: Quantity | null;
+  head_stiffness: Quantity | null;
+  tail_stiffness: Quantity | null;
+  post_stiffness: Quantity | null;
+}
+
+/** These alone, at most 40 in any order; or every one between two ends. */
+export type Gears = Quantity[] | { from: Quantity | null; to: Quantity | null };
+
+/** What the job costs beside its time; a currency has at most 8 characters. */
+export interface Rates {
+  currency: string;
+  per_hour: Quantity | null;
+  least: Quantity | null;
+  consumables: Quantity | null;
+  postage: Quantity | null;
+}
+
+/** How the part is set up in the lathe. null is the usual. */
+export interface Setup {
+  /** null: a chuck on the head, and a live centre where the end gets a countersink. */
+  support: "chuck" | "chuck-and-centre" | "between-centres" | "collet" | null;
+  jaws: "smooth" | "serrated" | null;
+  grip_length: Quantity | null;
+  grip_force: Quantity | null;
+  tail_force: Quantity | null;
+  near: Plane;
+  far: Plane;
+  /** At most 12. */
+  pins: Pin[];
+}
+
+/** Readings of an indicator round the part: at jaw 1, a quarter turn on, half a turn on, three quarters on. */
+export interface Plane {
+  /** From the shoulder outward; negative on the head. */
+  place: Quantity | null;
+  readings: [Quantity | null, Quantity | null, Quantity | null, Quantity | null];
+}
+
+/** A pass that is pinned by hand; the infeed is on radius. */
+export interface Pin {
+  after: Quantity;
+  infeed: Quantity;
+  speed?: Quantity | null;
+  feed?: Quantity | null;
 }
 
 /**
@@ -201,7 +312,14 @@ export interface Plan {
   grip: Figure | null;
   stock_off: StockOff | null;
   centre: Centre | null;
-  time: CycleTime | null;
+  holding: HoldingPlan | null;
+  dial: DialPlan | null;
+  time: PlannedTime | null;
+  /** null without a rate. */
+  cost: Cost | null;
+  finish: FinishPlan | null;
+  tools: ToolChoice | null;
+  finish: FinishPlan | null;
   limits: { upper: number; lower: number; aim: number } | null;
   clean_up: CleanUp | null;
   walls: Wall[];
@@ -331,7 +449,7 @@ export interface Value {
   kind:
     | "length" | "angle" | "time" | "speed" | "feed" | "rotation" | "mass" | "volume" | "density" | "area"
     | "second-moment" | "force" | "torque" | "power" | "stress" | "temperature-step" | "hardness" | "taper" | "ratio"
-    | "share" | "count";
+    | "share" | "count" | "money" | "stiffness";
   value: number;
 }
 
@@ -376,6 +494,9 @@ export interface StockOff {
   passes: Pass[];
   spindle_speed: Figure | null;
   cutting_speed: number;
+  /** The last one in part. */
+  edges_used: number;
+  tool_changes: number;
 }
 
 export interface Pass {
@@ -386,10 +507,197 @@ export interface Pass {
   diameter_after: number;
   metal: number;
   travel: number;
+  /** Where the last metal is that it meets, from the shoulder. */
+  ends_at: number;
   cutting_speed: number;
   spindle_speed: number;
   feed: number;
-  time: { low: number; likely: number; high: number };
+  /** As a rule; setting, returning and measuring counted. */
+  time: number;
+  feeding: number;
+  /** null for polishing. */
+  cut: PassCut | null;
+}
+
+/** What a cut does to tool, machine and work. */
+export interface PassCut {
+  /** Tangential, down onto the tool. */
+  force: Spread;
+  along: number;
+  across: number;
+  power: number;
+  /** How much of each limit is used; 1 is all. */
+  loads: { limit: Limit; share: number }[];
+  held_by: { depth: Limit | null; feed: Limit | null; speed: Limit | null };
+  /** Ra; null where the feed leaves a thread. */
+  roughness: Spread | null;
+  edge_used: number;
+  chip: "short-by-nature" | "breaks" | "may-be-long" | "stringy";
+  interrupted: boolean;
+  in_core: boolean;
+  /** Its place among the pinned passes, from 0; null where it was planned. */
+  pinned: number | null;
+  new_edge: boolean;
+}
+
+/** Which kinds of tool turn the metal at the surface, and why to grind instead, the weightiest first. */
+export interface ToolChoice {
+  tools: {
+    tool: Shop["tool"];
+    verdict: { kind: "yes" } | { kind: "with-care"; why: Care } | { kind: "no"; why: Unfit };
+    speeds: Range | null;
+  }[];
+  grind: (
+    | { kind: "no-tool-cuts" }
+    | { kind: "harder-than-turned"; most: number }
+    | { kind: "little-stock"; least: number }
+    | { kind: "fine-tolerance"; finest: number }
+  )[];
+}
+
+/** How shoulder, end and surface are finished. */
+export interface FinishPlan {
+  fillet: {
+    fillet: number;
+    nose_radius: number;
+    graduations: { axial: number; radial: number };
+    way:
+      | { kind: "own-nose" | "form-tool" }
+      | { kind: "steps"; steps: { from_face: number; infeed_left: number }[]; highest_cusp: number }
+      | { kind: "nose-too-large"; largest: number };
+  } | null;
+  chamfer: { width: number; angle: number; travel: number } | null;
+  polish: {
+    stock: number;
+    least: Spread;
+    ridge: Figure | null;
+    verdict: "enough" | "marks-may-stay" | "marks-stay";
+  } | null;
+  fine_infeed: { graduation: number; infeed: number; angle: Figure | null } | null;
+}
+
+export type Care =
+  | "cobalt-grade" | "no-interrupted-cut" | "light-cuts" | "nearly-too-soft" | "emergency" | "dust-and-slow"
+  | "hardness-uncertain";
+
+export type Unfit = "too-hard" | "too-soft" | "reacts" | "no-figure";
+
+/** What limits a cut. */
+export type Limit =
+  | "depth" | "feed" | "finish" | "cutting-speed" | "tool-life" | "spindle-speed" | "power" | "torque" | "grip"
+  | "deflection";
+
+export interface Spread {
+  low: number;
+  typical: number;
+  high: number;
+}
+
+export interface Estimate {
+  low: number;
+  likely: number;
+  high: number;
+}
+
+/** How shoulder, end and surface are finished. */
+export interface FinishPlan {
+  fillet: {
+    fillet: number;
+    nose_radius: number;
+    graduations: { axial: number; radial: number };
+    way:
+      | { kind: "own-nose" }
+      | { kind: "steps"; steps: { from_face: number; infeed_left: number }[]; highest_cusp: number }
+      | { kind: "nose-too-large"; largest: number }
+      | { kind: "form-tool" };
+  } | null;
+  chamfer: { width: number; angle: number; travel: number } | null;
+  polish: {
+    stock: number;
+    least: Spread;
+    ridge: Figure | null;
+    verdict: "enough" | "marks-may-stay" | "marks-stay";
+  } | null;
+  fine_infeed: { graduation: number; infeed: number; angle: Figure | null } | null;
+}
+
+/** How the part is held, and what that does. Places are from the shoulder. */
+export interface HoldingPlan {
+  support: "chuck" | "chuck-and-centre" | "between-centres" | "collet";
+  chuck_face: number;
+  grip_length: number;
+  gripped_diameter: number;
+  overhang: number;
+  slender: {
+    ratio: number;
+    caution: "none" | "careful" | "too-slender";
+    remedy: "nothing" | "use-centre" | "use-steady";
+  } | null;
+  form: {
+    points: FormPoint[];
+    greatest: FormPoint;
+    least: FormPoint;
+    taper: number;
+    shape: "even" | "bell-mouth" | "larger-at-shoulder" | "barrel" | "waist";
+  } | null;
+  /** In the last cut. */
+  across: number;
+  /** How much the diameter may vary. */
+  allowed: number;
+  /** How much larger the diameter comes out where work and tool part most. */
+  deflection: Figure | null;
+  slender_ratio: Figure | null;
+  copied: number | null;
+  grip: {
+    held: Estimate;
+    needed: number;
+    ratio: { ratio: number; verdict: "holds" | "safety-eaten" | "slips" } | null;
+  } | null;
+  tail: {
+    across: number;
+    thrust: Estimate;
+    pressure: { radial: number; axial: number; certain: number | null; at_most: number | null } | null;
+  } | null;
+}
+
+export interface FormPoint {
+  at: number;
+  parting: number;
+  size_error: number;
+}
+
+/** What the indicator's readings say. Directions are from jaw 1, the way in which the quarters were read. */
+export interface DialPlan {
+  near: Dialled;
+  far: Dialled | null;
+  dial_in: {
+    at_chuck: Shift;
+    at_free_end: Shift;
+    runout_between: number;
+    remains_at_free_end: number;
+  } | null;
+  packing: { line: Packing; flat: Packing } | null;
+}
+
+export interface Dialled {
+  offset: { x: number; y: number };
+  known: "both" | "along-one-line";
+  span: number;
+  left_over: number;
+  error_share: number;
+}
+
+/** How far to move the work at a place, and the jaw towards which that is most nearly. */
+export interface Shift {
+  z: number;
+  shift: { x: number; y: number };
+  nearest: { jaw: number; beside: number };
+}
+
+export interface Packing {
+  thickness: [number, number, number];
+  beside_middle: number;
+  rule_of_thumb: { jaw: number; thickness: number; leaves: number | null };
 }
 
 export interface Centre {
@@ -400,11 +708,40 @@ export interface Centre {
   point_reach: number;
 }
 
-export interface CycleTime {
+/** The whole time with its steps and what the lathe feeds; shares are of the mean. */
+export interface PlannedTime {
+  steps: { step: Step; count: number; each: Estimate; share: number }[];
+  feeding: {
+    feeding: "parting" | "facing" | "centring" | "turning";
+    count: number;
+    together: Estimate;
+    share: number;
+  }[];
+  spread: {
+    low: number;
+    likely: number;
+    high: number;
+    mean: number;
+    feeding_mean: number;
+    handling_mean: number;
+    deviation: number;
+    skewness: number;
+  };
   total: Figure;
-  cutting: number;
-  handling: number;
-  polishing: number;
+}
+
+export type Step =
+  | "receive-and-check" | "hold" | "dial-in" | "cut-off" | "face" | "centre" | "set-depth" | "return" | "measure"
+  | "tool-change" | "regrind" | "polish" | "chamfer" | "clean" | "final-check" | "pack";
+
+/** In the one currency of the job; the parts make up the likely cost. */
+export interface Cost {
+  low: number;
+  likely: number;
+  high: number;
+  parts: ["labour" | "edges" | "discs" | "consumables" | "to-minimum" | "postage", number][];
+  minimum_applied: boolean;
+  working: Working;
 }
 
 export interface Wall {
@@ -472,5 +809,21 @@ export type Finding = { level: "clear" | "caution" | "stop"; field: string } & (
   | { code: "no-centre-drill" | "fillet-too-large" | "fillet-in-part"; largest: number }
   | { code: "point-touches-bottom"; least_depth: number }
   | { code: "infeed-too-fine"; infeed: number; least: number }
-  | { code: "last-cuts-reduced"; each: number }
+  | { code: "last-cuts-reduced" | "last-cuts-lighter"; each: number }
+  | {
+      code:
+        | "no-gears" | "gears-crossed" | "name-too-long" | "no-row-of-passes" | "no-rate" | "times-crossed"
+        | "centre-without-hole" | "dial-not-possible" | "dial-incomplete" | "grind-instead";
+    }
+  | { code: "tool-with-care"; care: Care }
+  | { code: "soft-core-under-tool"; pass: number }
+  | { code: "too-large-to-swing"; largest: number }
+  | { code: "no-pass" | "pin-breaks"; limit: Limit; share: number }
+  | { code: "pins-overlap"; other: number }
+  | { code: "pin-outside"; start: number; end: number }
+  | { code: "gives-way"; by: number; allowed: number }
+  | { code: "roughness-not-reached"; expected: number }
+  | { code: "speed-above-window"; highest: number }
+  | { code: "may-chatter"; ratio: number; easy: number }
+  | { code: "short-grip"; least: number }
 );

@@ -1,10 +1,13 @@
 //! How a link stores a choice: one byte, its number in its list. Frozen.
 
 use super::bytes::{Read, Reader, Write, Writer};
-use crate::job::{BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, Flats};
+use crate::job::{
+    Aim, BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, DialReads, Flats, JawFace,
+    Rigidity, Support,
+};
 use crate::tables::{
-    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, SleeveDuty, TaperSize,
-    ThreadSize, ToolKind, WorkMaterial,
+    CentreDrillSize, ColletSize, CuttingGroup, FileBite, HoleClass, SeatLoad, ShaftClass,
+    ShankSize, SleeveDuty, TaperSize, ThreadSize, ToolKind, WorkMaterial,
 };
 
 /// A choice from a list that only grows at its end.
@@ -36,7 +39,7 @@ macro_rules! by_list {
         }
     )*};
 }
-by_list!(BoreBottom BoreEnd CutOffMethod CentreOrder Datum Flats ShaftClass HoleClass SeatLoad SleeveDuty ToolKind WorkMaterial);
+by_list!(FileBite Aim DialReads JawFace Rigidity Support BoreBottom BoreEnd CutOffMethod CentreOrder Datum Flats ShaftClass HoleClass SeatLoad SleeveDuty ToolKind WorkMaterial);
 
 macro_rules! by_row {
     ($($name:ident)*) => {$(
@@ -53,7 +56,7 @@ macro_rules! by_row {
         }
     )*};
 }
-by_row!(TaperSize ThreadSize CentreDrillSize ColletSize ShankSize);
+by_row!(CuttingGroup TaperSize ThreadSize CentreDrillSize ColletSize ShankSize);
 
 macro_rules! as_byte {
     ($($name:ident)*) => {$(
@@ -74,5 +77,6 @@ macro_rules! as_byte {
         }
     )*};
 }
+as_byte!(Aim DialReads JawFace Rigidity Support);
 as_byte!(BoreBottom BoreEnd CutOffMethod CentreOrder Datum Flats ShaftClass HoleClass SeatLoad SleeveDuty ToolKind WorkMaterial);
 as_byte!(TaperSize ThreadSize CentreDrillSize ColletSize ShankSize);

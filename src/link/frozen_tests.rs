@@ -3,11 +3,15 @@
 
 use super::choice::Numbered;
 use super::tests::body;
-use crate::job::{BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, Field, Flats, Job};
+use crate::costing::Step;
+use crate::job::{
+    Aim, BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, DialReads, EdgeField, Field, Flats,
+    JawFace, Job, MachineField, RateField, Rigidity, Support,
+};
 use crate::quantity::{Entry, Number, Term, Unit};
 use crate::tables::{
-    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, SleeveDuty, TaperSize,
-    ThreadSize, ToolKind, WorkMaterial,
+    CentreDrillSize, ColletSize, CuttingGroup, FileBite, HoleClass, SeatLoad, ShaftClass,
+    ShankSize, SleeveDuty, TaperSize, ThreadSize, ToolKind, WorkMaterial,
 };
 
 /// The choices of one kind are these, by their codes, numbered from 0.
@@ -36,17 +40,44 @@ fn choices_keep_their_numbers() {
     frozen::<SleeveDuty>("adhesive, light-torque, medium-torque, full-torque");
     frozen::<CutOffMethod>("hand-disc, chop-wheel, saw, parting-tool");
     frozen::<CentreOrder>("after-facing, before-facing");
+    frozen::<Aim>("least-time, least-cost");
+    frozen::<DialReads>("diameter, radius");
+    frozen::<Rigidity>("light, medium, heavy");
+    frozen::<Support>("chuck, chuck-and-centre, between-centres, collet");
+    frozen::<JawFace>("smooth, serrated");
+    frozen::<FileBite>("cuts, bites, scratches, skates");
+    frozen::<CuttingGroup>(
+        "p-1, p-2, p-3, p-4, p-5, p-6, p-7, p-8, p-9, p-9x, p-10, p-11, p-12, p-13, m-14, k-15, k-16, k-17, k-18, \
+         k-19, k-20, n-21, n-22, n-23, n-24, n-25, n-26, n-27, n-28, s-31, s-32, s-33, s-34, s-35, s-36, s-37, \
+         h-38, h-39, h-40, h-41",
+    );
     frozen::<ShaftClass>(
         "h5, h6, h7, h8, h9, g6, k6, js5, j5, j6, js6, k5, m5, m6, n6, p6, r6, s6, f7, g5, h11",
     );
     frozen::<HoleClass>("H6, H7, H8, G7, K7, N7, P7");
     frozen::<SeatLoad>("rotating-light, rotating-normal, stationary-easy, stationary, axial-only");
-    frozen::<ToolKind>("high-speed-steel, brazed-carbide, indexable-carbide, cubic-boron-nitride");
+    frozen::<ToolKind>(
+        "high-speed-steel, brazed-carbide, indexable-carbide, cubic-boron-nitride, indexable-flat, ceramic, grinding",
+    );
     frozen::<WorkMaterial>(
         "low-carbon-steel, medium-carbon-steel, alloy-steel-tempered, alloy-steel-hard, tool-steel-annealed, \
          hardened-steel, case-hardened-steel, high-speed-steel-hard, stainless-martensitic, \
          stainless-austenitic, grey-iron, ductile-iron, aluminium-alloy, brass, bronze, titanium-alloy",
     );
+}
+
+/// Steps of the work, by the number that a link stores.
+#[test]
+fn steps_keep_their_numbers() {
+    let codes = "receive-and-check, hold, dial-in, cut-off, face, centre, set-depth, return, measure, tool-change, \
+                 regrind, polish, chamfer, clean, final-check, pack";
+    let codes: Vec<&str> = codes.split(", ").collect();
+    for (number, code) in (0_u8..).zip(&codes) {
+        let step = Step::from_index(number).unwrap();
+        assert_eq!((step.code(), step.index()), (*code, number));
+    }
+    assert_eq!(Step::ALL.len(), codes.len());
+    assert!(Step::from_index(16).is_none());
 }
 
 #[test]
@@ -108,11 +139,12 @@ fn collets_and_shanks_keep_their_numbers() {
 #[test]
 fn units_keep_their_numbers() {
     use Unit::{
-        Centimetre, FootPerMinute, Horsepower, Inch, InchPerRevolution, Kilonewton, Kilowatt,
-        Metre, MetrePerMinute, Micrometre, Millimetre, MillimetrePerRevolution, Minute, Newton,
-        NewtonMetre, PoundFoot, PoundForce, RevolutionPerMinute, RockwellC, Second, Thou, Watt,
+        Brinell, Centimetre, Currency, Degree, FootPerMinute, Horsepower, Inch, InchPerRevolution,
+        Kilonewton, Kilowatt, Metre, MetrePerMinute, Micrometre, Millimetre,
+        MillimetrePerRevolution, Minute, Newton, NewtonMetre, NewtonPerMicrometre, Percent, Piece,
+        PoundFoot, PoundForce, RevolutionPerMinute, RockwellC, Second, Thou, Vickers, Watt,
     };
-    let lists: [(Field, &[Unit]); 9] = [
+    let lists: [(Field, &[Unit]); 14] = [
         (
             Field::WantedLength,
             &[Millimetre, Inch, Thou, Micrometre, Centimetre, Metre],
@@ -127,7 +159,15 @@ fn units_keep_their_numbers() {
         (Field::DutyForce, &[Newton, Kilonewton, PoundForce]),
         (Field::DutyTorque, &[NewtonMetre, PoundFoot]),
         (Field::DutyPower, &[Kilowatt, Watt, Horsepower]),
-        (Field::CoreHardness, &[RockwellC]),
+        (Field::CoreHardness, &[RockwellC, Vickers, Brinell]),
+        (Field::Edge(EdgeField::Rake), &[Degree]),
+        (Field::Edge(EdgeField::Edges), &[Piece]),
+        (
+            Field::Machine(MachineField::HeadStiffness),
+            &[NewtonPerMicrometre],
+        ),
+        (Field::Machine(MachineField::Efficiency), &[Percent]),
+        (Field::Rate(RateField::PerHour), &[Currency]),
     ];
     let mut seen = 0;
     for (field, units) in lists {
@@ -155,6 +195,6 @@ fn units_keep_their_numbers() {
             seen += 1;
         }
     }
-    // Degrees and ratios are the only units of what they measure.
-    assert_eq!(seen + 2, Unit::ALL.len());
+    // The ratio of a taper is the only unit of what it measures, and no field of the whole job.
+    assert_eq!(seen + 1, Unit::ALL.len());
 }

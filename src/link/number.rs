@@ -42,7 +42,11 @@ const fn units(dimension: Dimension) -> &'static [Unit] {
         Dimension::Force => &[Unit::Newton, Unit::Kilonewton, Unit::PoundForce],
         Dimension::Torque => &[Unit::NewtonMetre, Unit::PoundFoot],
         Dimension::Power => &[Unit::Kilowatt, Unit::Watt, Unit::Horsepower],
-        Dimension::Hardness => &[Unit::RockwellC],
+        Dimension::Hardness => &[Unit::RockwellC, Unit::Vickers, Unit::Brinell],
+        Dimension::Stiffness => &[Unit::NewtonPerMicrometre],
+        Dimension::Money => &[Unit::Currency],
+        Dimension::Share => &[Unit::Percent],
+        Dimension::Count => &[Unit::Piece],
     }
 }
 

@@ -1,26 +1,50 @@
 //! Tests of the link that need its inside.
 
+use super::bytes::Write;
 use super::*;
+use crate::costing::Step;
 use crate::demo::demo_jobs;
 use crate::job::{
-    Bore, BoreBottom, BoreEnd, Cut, Datum, Feature, HeadPiece, Hole, Place, Receiver, Section,
+    Aim, Bore, BoreBottom, BoreEnd, Cut, Datum, DialReads, Feature, Gears, HeadPiece, Hole,
+    JawFace, Pin, Place, Receiver, Rigidity, Section, Setup, StepTime, StepTimes, Support,
     Tolerance, Turned,
 };
 use crate::plan::number_fields;
-use crate::quantity::{Entered, Entry, Number, Term};
-use crate::tables::{SleeveDuty, TaperSize, WorkMaterial};
+use crate::quantity::{Dimension, Entered, Entry, Number, Term, Typed, Unit};
+use crate::tables::{CuttingGroup, FileBite, SleeveDuty, TaperSize, WorkMaterial};
 
 /// A text with a right checksum around any body.
 fn wrap(body: &[u8]) -> String {
-    let bytes = [body, &checksum(VERSION, body)].concat();
-    format!("{VERSION}{}", BASE64URL_NOPAD.encode(&bytes))
+    super::wrap(VERSION, body.to_vec())
 }
 
 pub(super) fn body(job: &Job) -> Vec<u8> {
-    v2::write(job).unwrap()
+    v3::write(job).unwrap()
 }
 
-/// The longest job: every list full, and every number a sum of `terms` numbers that take most bytes.
+/// The entry that takes most bytes: a sum of `terms` mixed numbers, each in the last unit of what is measured.
+fn longest(dimension: Dimension, terms: usize) -> Option<Entry> {
+    let unit = Unit::ALL
+        .into_iter()
+        .rfind(|unit| unit.dimension() == dimension)?;
+    let term = Term {
+        negative: true,
+        number: Number::Fraction {
+            whole: u16::MAX,
+            numerator: u16::MAX,
+            denominator: u16::MAX,
+        },
+        unit,
+    };
+    Entry::from_terms(vec![term; terms])
+}
+
+fn longest_list<Q: Typed>(terms: usize) -> Gears<Q> {
+    let one = longest(Q::DIMENSION, terms).and_then(Entered::new).unwrap();
+    Gears::Listed(vec![one; Job::MOST_GEARS])
+}
+
+/// The longest job: every list and every name full, and every number a sum of `terms` numbers that take most bytes.
 fn largest(terms: usize) -> Job {
     let mut job = Job {
         title: "😀".repeat(Job::MOST_TITLE_CHARACTERS),
@@ -75,31 +99,48 @@ fn largest(terms: usize) -> Job {
         duty: SleeveDuty::FullTorque,
         material: WorkMaterial::TitaniumAlloy,
         outside: any.clone(),
-        edge: Some(any),
+        edge: Some(any.clone()),
     };
+    let name = |most| "😀".repeat(most);
+    job.shop.aim = Aim::LeastCost;
+    job.shop.edge.name = name(Job::MOST_NAME_CHARACTERS);
+    job.shop.machine.name = name(Job::MOST_NAME_CHARACTERS);
+    job.shop.machine.rigidity = Rigidity::Heavy;
+    job.shop.machine.dial_reads = DialReads::Radius;
+    job.shop.machine.speeds = longest_list(terms);
+    job.shop.machine.feeds = longest_list(terms);
+    job.shop.rates.currency = name(Job::MOST_CURRENCY_CHARACTERS);
+    job.setup.support = Some(Support::Collet);
+    job.setup.jaws = Some(JawFace::Serrated);
+    job.setup.pins = vec![
+        Pin {
+            after: any.clone(),
+            infeed: any,
+            speed: None,
+            feed: None,
+        };
+        Job::MOST_PINS
+    ];
+    job.part.cutting_group = CuttingGroup::all().last();
+    job.part.file_bite = Some(FileBite::Skates);
+    for step in Step::ALL {
+        let any = longest(Dimension::Time, terms).and_then(Entered::new);
+        *job.shop.times.of_mut(step).unwrap() = StepTime {
+            low: any.clone(),
+            likely: any.clone().filter(|_| StepTimes::has_likely(step)),
+            high: any,
+        };
+    }
     for field in number_fields(&job) {
         let dimension = field.bounds().unwrap().dimension;
-        let unit = crate::quantity::Unit::ALL
-            .into_iter()
-            .rfind(|unit| unit.dimension() == dimension)
-            .unwrap();
-        let term = Term {
-            negative: true,
-            number: Number::Fraction {
-                whole: u16::MAX,
-                numerator: u16::MAX,
-                denominator: u16::MAX,
-            },
-            unit,
-        };
-        assert!(job.set_entry(field, Entry::from_terms(vec![term; terms])));
+        assert!(job.set_entry(field, longest(dimension, terms)), "{field}");
     }
     job
 }
 
 #[test]
 fn the_largest_job_fits() {
-    for (terms, length) in [(1, 2967), (Entry::MOST_TERMS, 20_007)] {
+    for (terms, length) in [(1, 6305), (Entry::MOST_TERMS, 43_320)] {
         let job = largest(terms);
         let text = encode(&job).unwrap();
         assert_eq!(text.len(), length, "with {terms} terms");
@@ -112,12 +153,14 @@ fn the_largest_job_fits() {
 fn an_example_takes_few_characters() {
     for job in demo_jobs() {
         let text = encode(&job).unwrap();
-        assert!(text.len() < 300, "{}: {}", job.title, text.len());
+        // One of them stands on a lathe with its speeds and feeds in lists.
+        assert!(text.len() < 320, "{}: {}", job.title, text.len());
         assert_eq!(decode(&text), Ok(job));
     }
 }
 
 #[test]
+#[expect(clippy::large_stack_arrays, reason = "eight jobs in a test")]
 fn too_large_a_job_has_no_link() {
     let long = Job {
         title: "é".repeat(Job::MOST_TITLE_CHARACTERS + 1),
@@ -129,7 +172,20 @@ fn too_large_a_job_has_no_link() {
     let mut bores = demo_jobs()[0].clone();
     let bore = bores.part.bores[0].clone();
     bores.part.bores = vec![bore; Job::MOST_BORES + 1];
-    for job in [long, sections, bores] {
+    let mut name = Job::default();
+    name.shop.machine.name = "x".repeat(Job::MOST_NAME_CHARACTERS + 1);
+    let mut tool = Job::default();
+    tool.shop.edge.name = "x".repeat(Job::MOST_NAME_CHARACTERS + 1);
+    let mut currency = Job::default();
+    currency.shop.rates.currency = "x".repeat(Job::MOST_CURRENCY_CHARACTERS + 1);
+    let mut feeds = Job::default();
+    feeds.shop.machine.feeds = longest_list(1);
+    if let Gears::Listed(list) = &mut feeds.shop.machine.feeds {
+        list.extend(list.first().cloned());
+    }
+    let mut pins = largest(1);
+    pins.setup.pins.extend(pins.setup.pins.first().cloned());
+    for job in [long, sections, bores, name, tool, currency, feeds, pins] {
         assert_eq!(encode(&job), Err(LinkError::TooLarge));
     }
 }
@@ -160,8 +216,8 @@ fn each_wrong_text_has_its_own_error() {
         (format!("a+{good}"), LinkError::NotALink),
         (format!("{good}="), LinkError::NotALink),
         (
-            good.replacen('b', "c", 1),
-            LinkError::Newer { version: 'c' },
+            good.replacen(VERSION, "d", 1),
+            LinkError::Newer { version: 'd' },
         ),
         ("a".to_owned(), LinkError::Damaged),
         ("aAAA".to_owned(), LinkError::Damaged),
@@ -222,7 +278,11 @@ fn a_whole_text_around_wrong_bytes_is_beyond_limits() {
 
 #[test]
 fn every_changed_byte_under_a_right_checksum_is_read_without_a_panic() {
-    let [_, job, _] = demo_jobs();
+    let [_, mut job, _] = demo_jobs();
+    // And every block of this version.
+    for (bit, one) in one_of_each_block().into_iter().enumerate() {
+        take_block(&mut job, bit, one);
+    }
     let right = body(&job);
     for place in 0..right.len() {
         for byte in 0..=u8::MAX {
@@ -233,6 +293,169 @@ fn every_changed_byte_under_a_right_checksum_is_read_without_a_panic() {
                 assert_eq!(decode(&encode(&other).unwrap()), Ok(other));
             }
         }
+    }
+}
+
+/// One job for each block of version 3, with nothing but that block, in the order of their bits.
+fn one_of_each_block() -> Vec<Job> {
+    let change = |change: fn(&mut Job)| {
+        let mut job = Job::default();
+        change(&mut job);
+        job
+    };
+    vec![
+        change(|job| job.wanted.roughness = Some(Entered::plain(16, 1, Unit::Micrometre))),
+        change(|job| job.shop.aim = Aim::LeastCost),
+        change(|job| job.shop.edge.rake = Some(Entered::plain(6, 0, Unit::Degree))),
+        change(|job| job.shop.machine.rigidity = Rigidity::Heavy),
+        change(|job| job.shop.rates.per_hour = Some(Entered::plain(60, 0, Unit::Currency))),
+        change(|job| {
+            job.setup = Setup {
+                jaws: Some(JawFace::Smooth),
+                ..Setup::default()
+            };
+        }),
+        change(|job| {
+            for step in [Step::Hold, Step::Pack] {
+                let time = job.shop.times.of_mut(step).unwrap();
+                time.high = Some(Entered::plain(90, 0, Unit::Second));
+            }
+        }),
+        change(|job| job.part.cutting_group = CuttingGroup::from_code("p-8")),
+        change(|job| job.part.file_bite = Some(FileBite::Bites)),
+    ]
+}
+
+/// Takes over what one block holds of another job.
+fn take_block(job: &mut Job, bit: usize, from: Job) {
+    match bit {
+        0 => job.wanted.roughness = from.wanted.roughness,
+        1 => job.shop.aim = from.shop.aim,
+        2 => job.shop.edge = from.shop.edge,
+        3 => job.shop.machine = from.shop.machine,
+        4 => job.shop.rates = from.shop.rates,
+        5 => job.setup = from.setup,
+        6 => job.shop.times = from.shop.times,
+        7 => job.part.cutting_group = from.part.cutting_group,
+        _ => job.part.file_bite = from.part.file_bite,
+    }
+}
+
+/// What version 2 has of a job; the whole number that says which blocks there are stands behind it.
+fn base_length(job: &Job) -> usize {
+    let mut to = bytes::Writer::default();
+    v2::write_base(job, &mut to).unwrap();
+    to.into_bytes().len()
+}
+
+#[test]
+fn each_block_is_there_where_it_says_something_and_only_there() {
+    let plain = Job::default();
+    let base = base_length(&plain);
+    assert_eq!(body(&plain).len(), base + 1);
+    assert_eq!(body(&plain)[base], 0);
+    let mut all = Job::default();
+    for (bit, job) in (0_u32..).zip(one_of_each_block()) {
+        let bytes = body(&job);
+        let mut blocks = bytes::Reader::new(&bytes[base..]);
+        assert_eq!(blocks.whole(), 1 << bit, "block {bit}");
+        assert_eq!(decode(&wrap(&bytes)), Ok(job.clone()), "block {bit}");
+        // Without its bit the bytes of the block are left over; with it and nothing behind it they end too soon.
+        let other =
+            |flags: &[u8], rest: &[u8]| decode(&wrap(&[&bytes[..base], flags, rest].concat()));
+        let flags = if bit < 7 { 1 } else { 2 };
+        let rest = &bytes[base + flags..];
+        assert!(!rest.is_empty(), "block {bit}");
+        assert_eq!(
+            other(&[0], rest),
+            Err(LinkError::BeyondLimits),
+            "block {bit}"
+        );
+        let own = &bytes[base..base + flags];
+        assert_eq!(other(own, &[]), Err(LinkError::BeyondLimits), "block {bit}");
+        // A block in which nothing is entered has no place: there would be two texts of one job.
+        let mut empty = bytes::Writer::default();
+        match bit {
+            0 => Option::<Entered<crate::quantity::Length>>::None.write(&mut empty),
+            1 => Aim::LeastTime.write(&mut empty),
+            2 => crate::job::Edge::default().write(&mut empty),
+            3 => crate::job::Machine::default().write(&mut empty),
+            4 => crate::job::Rates::default().write(&mut empty),
+            5 => Setup::default().write(&mut empty),
+            // The choices and the times: none.
+            _ => {
+                empty.byte(0);
+                Some(())
+            }
+        }
+        .unwrap();
+        let empty = empty.into_bytes();
+        assert_eq!(
+            other(own, &empty),
+            Err(LinkError::BeyondLimits),
+            "block {bit}"
+        );
+        take_block(&mut all, usize::try_from(bit).unwrap(), job);
+    }
+    let bytes = body(&all);
+    assert_eq!(bytes::Reader::new(&bytes[base..]).whole(), (1 << 9) - 1);
+    assert_eq!(decode(&wrap(&bytes)), Ok(all));
+}
+
+#[test]
+fn a_block_that_is_not_known_is_refused() {
+    let job = Job::default();
+    let mut bytes = body(&job);
+    bytes.pop();
+    for bit in 9..64_u32 {
+        let mut to = bytes::Writer::default();
+        to.whole(1 << bit);
+        let wrong = [bytes.as_slice(), &to.into_bytes(), &[0]].concat();
+        assert_eq!(
+            decode(&wrap(&wrong)),
+            Err(LinkError::BeyondLimits),
+            "bit {bit}"
+        );
+        // And without anything behind it.
+        let wrong = &wrong[..wrong.len() - 1];
+        assert_eq!(
+            decode(&wrap(wrong)),
+            Err(LinkError::BeyondLimits),
+            "bit {bit}"
+        );
+    }
+}
+
+#[test]
+fn times_of_steps_stand_in_order_and_each_says_something() {
+    let job = Job::default();
+    let base = base_length(&job);
+    let start = body(&job)[..base].to_vec();
+    // 90 s at worst, and nothing else: two empty fields, then a tag without decimals and its number.
+    let time = |step: u8| vec![step, 14, 14, 0, 90];
+    let with = |count: u8, times: &[Vec<u8>]| {
+        let times = times.concat();
+        decode(&wrap(
+            &[start.as_slice(), &[1 << 6, count], &times].concat(),
+        ))
+    };
+    let times = one_of_each_block().swap_remove(6);
+    assert_eq!(with(2, &[time(1), time(15)]), Ok(times));
+    for (what, count, times) in [
+        ("out of order", 2, vec![time(15), time(1)]),
+        ("twice the same", 2, vec![time(1), time(1)]),
+        ("no such step", 1, vec![time(16)]),
+        (
+            "the last number there is, and one more",
+            2,
+            vec![time(255), time(255)],
+        ),
+        ("says nothing", 2, vec![time(1), vec![2, 14, 14, 14]]),
+        ("fewer than said", 3, vec![time(1), time(15)]),
+        ("more than said", 1, vec![time(1), time(15)]),
+        ("none at all", 0, vec![]),
+    ] {
+        assert_eq!(with(count, &times), Err(LinkError::BeyondLimits), "{what}");
     }
 }
 
@@ -255,7 +478,7 @@ fn numbers_stay_as_they_were_typed() {
         "0/8 in",
     ] {
         let mut job = Job::default();
-        job.wanted.length = Entered::read(typed, crate::quantity::Unit::Millimetre).unwrap();
+        job.wanted.length = Entered::read(typed, Unit::Millimetre).unwrap();
         let back = decode(&encode(&job).unwrap()).unwrap();
         assert_eq!(back.wanted.length.entry().to_string(), typed);
     }

@@ -4,7 +4,8 @@
 
 use super::bytes::{Read, Reader, read_kinds, read_or};
 use crate::job::{
-    Bore, Duty, FormVersion, Hole, Job, Part, Receiver, Section, Shop, Tolerance, Turned, Wanted,
+    Bore, Duty, FormVersion, Hole, Job, Part, Receiver, Section, Setup, Shop, Tolerance, Turned,
+    Wanted,
 };
 
 /// Most characters of a title.
@@ -24,6 +25,7 @@ pub(super) fn read(bytes: &[u8]) -> Option<Job> {
         wanted: Read::<1>::read(from),
         // As in version 2.
         shop: <Shop as Read<2>>::read(from),
+        setup: Setup::default(),
     };
     from.is_done().then_some(job)
 }
@@ -40,6 +42,8 @@ impl Read<1> for Part {
             surface_hardness: None,
             case_depth: None,
             core_hardness: None,
+            cutting_group: None,
+            file_bite: None,
             shank_length: None,
             sections: from.list::<1, _>(MOST_SECTIONS),
             features: Vec::new(),
@@ -58,6 +62,7 @@ impl Read<1> for Wanted {
             shoulder_radius: Read::<1>::read(from),
             end_chamfer: Read::<1>::read(from),
             countersink: Read::<1>::read(from),
+            roughness: None,
             receiver_depth: Read::<1>::read(from),
             least_grip: Read::<1>::read(from),
             receiver: Receiver::default(),

@@ -1,4 +1,5 @@
-//! Version 2 of the job in a link. Frozen: links of this form are in other people's letters.
+//! Version 2 of the job in a link. Frozen: links of this form are in other people's letters, and newer versions begin
+//! with its pieces.
 //!
 //! The order of the fields and the numbers of the kinds are the form. Their pieces are laid out by
 //! [`super::bytes`], numbers by [`super::number`], choices by [`super::choice`].
@@ -10,7 +11,7 @@ use super::bytes::{
 };
 use crate::job::{
     Bore, BoreEnd, Cut, Duty, Feature, FormVersion, HeadPiece, Hole, Job, Part, Place, Receiver,
-    Section, Shop, Tolerance, Turned, Wanted,
+    Section, Setup, Shop, Tolerance, Turned, Wanted,
 };
 
 /// Most characters of a title.
@@ -27,24 +28,28 @@ const MOST_FEATURES: usize = 8;
 /// The job in these bytes; `None` when they are not exactly one job within its limits.
 pub(super) fn read(bytes: &[u8]) -> Option<Job> {
     let from = &mut Reader::new(bytes);
-    let job = Job {
+    let job = read_base(from);
+    from.is_done().then_some(job)
+}
+
+/// The job as far as this version has it; newer ones have more behind it.
+pub(super) fn read_base(from: &mut Reader<'_>) -> Job {
+    Job {
         version: FormVersion,
         title: from.text(MOST_TITLE),
         part: Read::<2>::read(from),
         wanted: Read::<2>::read(from),
         shop: Read::<2>::read(from),
-    };
-    from.is_done().then_some(job)
+        setup: Setup::default(),
+    }
 }
 
-/// The bytes of a job; `None` when its title or a list is too long.
-pub(super) fn write(job: &Job) -> Option<Vec<u8>> {
-    let mut to = Writer::default();
+/// The way back; `None` when the title or a list is too long.
+pub(super) fn write_base(job: &Job, to: &mut Writer) -> Option<()> {
     to.text(&job.title, MOST_TITLE)?;
-    job.part.write(&mut to)?;
-    job.wanted.write(&mut to)?;
-    job.shop.write(&mut to)?;
-    Some(to.into_bytes())
+    job.part.write(to)?;
+    job.wanted.write(to)?;
+    job.shop.write(to)
 }
 
 macro_rules! fields {
@@ -59,11 +64,27 @@ fields! {
     Section { turned, place }
     Feature { cut, place }
     Duty { torque, side_load, overhang, power, speed }
-    Shop {
-        tool, cut_off_method, kerf, facing_stock, centre_order, rough_infeed, last_cut, polishing_stock,
-        cutting_speed, rough_feed, finish_feed, top_speed, approach, set_time, return_time, measure_time,
-        polish_time,
-    }
+}
+
+/// The shop as far as this version has it; the rest is what nobody said.
+macro_rules! shop {
+    ($($field:ident),* $(,)?) => {
+        impl Read<2> for Shop {
+            fn read(from: &mut Reader<'_>) -> Self {
+                Self {
+                    $($field: Read::<2>::read(from),)*
+                    ..Self::default()
+                }
+            }
+        }
+
+        write_fields! { Shop { $($field),* } }
+    };
+}
+shop! {
+    tool, cut_off_method, kerf, facing_stock, centre_order, rough_infeed, last_cut, polishing_stock,
+    cutting_speed, rough_feed, finish_feed, top_speed, approach, set_time, return_time, measure_time,
+    polish_time,
 }
 
 macro_rules! kinds {
@@ -172,6 +193,8 @@ impl Read<2> for Part {
             surface_hardness: None,
             case_depth: None,
             core_hardness: None,
+            cutting_group: None,
+            file_bite: None,
             shank_length: None,
             sections: from.list::<2, _>(MOST_SECTIONS),
             features: Vec::new(),
@@ -253,6 +276,7 @@ impl Read<2> for Wanted {
             shoulder_radius: Read::<2>::read(from),
             end_chamfer: Read::<2>::read(from),
             countersink: Read::<2>::read(from),
+            roughness: None,
             receiver_depth: Read::<2>::read(from),
             least_grip: Read::<2>::read(from),
             receiver: Read::<2>::read(from),

@@ -13,11 +13,12 @@ use super::hooks::address::{address, use_address, use_links_opened};
 use super::hooks::focus::use_spot;
 use super::hooks::look::use_look;
 use super::hooks::storage::{
-    put_aside, stored_address, stored_job, stored_view, use_job_kept, use_view_kept,
+    put_aside, stored_address, stored_job, stored_view, use_job_kept, use_shelf_kept, use_view_kept,
 };
 use super::hooks::update::use_updates;
 use super::menu::{menu_panel, reset_panel};
 use super::sheet::DrawingSheet;
+use super::shop::ask_panel;
 use super::stages::{plan_stage, received_stage, wanted_stage};
 use super::state::{Cover, Notice, Stage, State};
 use super::store::{Store, words};
@@ -58,6 +59,7 @@ fn App() -> Html {
     let store = use_reducer(opening_state);
     use_job_kept(&store);
     use_view_kept(&store);
+    use_shelf_kept(&store);
     use_address(&store);
     use_links_opened(&store);
     use_look(&store);
@@ -136,5 +138,6 @@ fn cover(store: &Store) -> Html {
         Some(Cover::Working(shown)) => working_panel(store, shown),
         Some(Cover::Menu) => menu_panel(store),
         Some(Cover::Reset) => reset_panel(store),
+        Some(Cover::Ask(question)) => ask_panel(store, question),
     }
 }

@@ -3,9 +3,10 @@
 use yew::prelude::*;
 
 use super::hooks::update::apply_update;
+use super::markup::button;
 use super::state::{Action, Notice};
 use super::store::{Store, on, words};
-use super::words::Text;
+use super::words::{OfShop, Text};
 
 pub(crate) fn banners(store: &Store) -> Html {
     let words = words(store);
@@ -14,12 +15,8 @@ pub(crate) fn banners(store: &Store) -> Html {
             if store.own.is_some() {
                 <div class="banner">
                     <p>{ words.say(Text::Visiting) }</p>
-                    <button type="button" class="button" onclick={on(store, || Action::KeepVisitor)}>
-                        { words.say(Text::KeepVisitor) }
-                    </button>
-                    <button type="button" class="button" onclick={on(store, || Action::BackToOwn)}>
-                        { words.say(Text::BackToOwn) }
-                    </button>
+                    { button(words.say(Text::KeepVisitor), on(store, || Action::KeepVisitor)) }
+                    { button(words.say(Text::BackToOwn), on(store, || Action::BackToOwn)) }
                 </div>
             }
             if let Some(told) = &store.notice {
@@ -28,9 +25,7 @@ pub(crate) fn banners(store: &Store) -> Html {
             if store.update_waits {
                 <div class="banner">
                     <p>{ words.say(Text::UpdateWaits) }</p>
-                    <button type="button" class="button" onclick={Callback::from(|_: MouseEvent| apply_update())}>
-                        { words.say(Text::UpdateNow) }
-                    </button>
+                    { button(words.say(Text::UpdateNow), Callback::from(|_: MouseEvent| apply_update())) }
                 </div>
             }
         </div>
@@ -45,6 +40,7 @@ fn notice(store: &Store, told: &Notice) -> Html {
         Notice::Copied => (words.say(Text::Copied), None),
         Notice::ShareFailed(link) => (words.say(Text::ShareFailed), Some(link.clone())),
         Notice::Replaced => (words.say(Text::Replaced), None),
+        Notice::NotKept => (words.say(Text::Shop(OfShop::ShelfRefused)), None),
     };
     html! {
         <div class="banner">
@@ -58,9 +54,7 @@ fn notice(store: &Store, told: &Notice) -> Html {
                     value={link}
                 />
             }
-            <button type="button" class="button" onclick={on(store, || Action::Tell(None))}>
-                { words.say(Text::Dismiss) }
-            </button>
+            { button(words.say(Text::Dismiss), on(store, || Action::Tell(None))) }
         </div>
     }
 }

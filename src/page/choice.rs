@@ -7,7 +7,7 @@ use skimwright::job::{
     Flats, Hole, Job, SectionField, Tolerance, Turned,
 };
 use skimwright::tables::{
-    CentreDrillSize, CentreDrillStandard, FitKind, ShaftClass, TaperSeries, TaperSize,
+    CentreDrillSize, CentreDrillStandard, FileBite, FitKind, ShaftClass, TaperSeries, TaperSize,
     ThreadSeries, ThreadSize, ToolKind, WorkMaterial,
 };
 use web_sys::HtmlSelectElement;
@@ -16,6 +16,7 @@ use yew::prelude::*;
 use super::edit::{Edit, Kind};
 use super::hooks::focus::use_focus;
 use super::receiver::receiver_choice;
+use super::shop::shop_choice;
 use super::state::Action;
 use super::store::{Store, use_store, words};
 use super::words::{OfReceiver, Text, Words};
@@ -76,6 +77,25 @@ pub(crate) fn choice_of(store: &Store, field: Field) -> Option<Choices> {
                 chosen,
             )
         })),
+        Field::CuttingGroup => {
+            let groups = job.part.material.cutting_groups();
+            let all = [None].into_iter().chain(groups.iter().copied().map(Some));
+            Choices::plain(all.map(|group| {
+                let chosen = group == job.part.cutting_group;
+                item(
+                    words.cutting_group(group),
+                    Edit::CuttingGroup(group),
+                    chosen,
+                )
+            }))
+        }
+        Field::FileBite => {
+            let all = [None].into_iter().chain(FileBite::ALL.map(Some));
+            Choices::plain(all.map(|bite| {
+                let chosen = bite == job.part.file_bite;
+                item(words.file_bite(bite), Edit::FileBite(bite), chosen)
+            }))
+        }
         Field::Section(index, field) => section_choice(words, job, index, field)?,
         Field::Feature(index, field) => feature_choice(words, job, index, field)?,
         Field::Bore(index, field) => bore_choice(words, job, index, field)?,
@@ -104,7 +124,7 @@ pub(crate) fn choice_of(store: &Store, field: Field) -> Option<Choices> {
                 chosen,
             )
         })),
-        _ => return None,
+        other => shop_choice(words, job, other)?,
     })
 }
 

@@ -1,14 +1,21 @@
 //! One field: its label, what was typed, what was understood, what is wrong, and keys of our own.
 
+#![expect(
+    clippy::ignored_unit_patterns,
+    reason = "written by the macro for an element whose name is chosen while it runs"
+)]
+
 use gloo_timers::callback::Timeout;
 use skimwright::job::Field;
 use skimwright::plan::usual_value;
+use skimwright::working::Value;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use super::choice::{Choice, choice_of};
+use super::gears::gears_control;
 use super::hooks::focus::{has_focus, use_focus};
-use super::keys::{KeyRow, keys_for};
+use super::keys::{KEYS_FOR_LISTS, KeyRow, keys_for};
 use super::state::{Action, Wrong};
 use super::store::{Store, use_store, words};
 use super::words::Words;
@@ -36,6 +43,9 @@ pub(crate) fn field_control(store: &Store, field: Field, place: Place) -> Html {
     let focus = place == Place::Picked;
     let id = field_id(prefix, field);
     let key = id.clone();
+    if field.of_each().is_some() {
+        return gears_control(store, field, id, label, focus);
+    }
     if let Some(choice) = choice_of(store, field) {
         // A class of tolerance says nothing to who has no table at hand.
         let limits = store.plan.limits.filter(|_| field == Field::Tolerance);
@@ -48,10 +58,21 @@ pub(crate) fn field_control(store: &Store, field: Field, place: Place) -> Html {
             .or_else(|| words.hint(field).map(AttrValue::Static));
         return html! { <Choice {key} {id} {label} {hint} {choice} {focus} /> };
     }
-    if !store.job.has(field) {
+    if !store.job.has(field) && field.most_characters().is_none() {
         return Html::default();
     }
-    html! { <NumberField {key} {field} {id} {label} {focus} /> }
+    typed_field(field, id, label, focus)
+}
+
+/// A field that is typed into.
+pub(crate) fn typed_field(
+    field: Field,
+    id: String,
+    label: impl Into<AttrValue>,
+    focus: bool,
+) -> Html {
+    let key = id.clone();
+    html! { <TypedField {key} {field} {id} label={label.into()} {focus} /> }
 }
 
 /// The id of a field's control: the list and the drawing's editor can both hold the same field.
@@ -60,15 +81,16 @@ pub(crate) fn field_id(place: &str, field: Field) -> String {
 }
 
 #[derive(PartialEq, Properties)]
-struct NumberFieldProps {
+struct FieldProps {
     field: Field,
     id: AttrValue,
     label: AttrValue,
     focus: bool,
 }
 
+/// What is typed: a number, a list of numbers, a name.
 #[component]
-fn NumberField(props: &NumberFieldProps) -> Html {
+fn TypedField(props: &FieldProps) -> Html {
     let store = use_store();
     let input = use_node_ref();
     let typing = use_state(|| false);
@@ -82,13 +104,25 @@ fn NumberField(props: &NumberFieldProps) -> Html {
         .wrong
         .as_ref()
         .map(|wrong| wrong_words(&store, words, field, wrong));
-    let said = reading.said.as_ref().map(|said| format!("= {said}"));
+    let list = store.job.gears(field);
+    let said = match &list {
+        Some(list) => (!list.is_empty()).then(|| words.gears(field, list)),
+        None => reading.said.clone(),
+    };
+    let said = said.map(|said| format!("= {said}"));
+    let hint = match &list {
+        Some(_) => Some(words.list_hint()),
+        None => words.hint(field),
+    };
+    let dimension = field.bounds().map(|bounds| bounds.dimension);
+    let unit = store.sign_of(field);
     let usual = usual_value(&store.job, field)
         .filter(|_| reading.text.is_empty())
-        .map(|value| words.usual(&words.value(value)));
-    let dimension = field.bounds().map(|bounds| bounds.dimension);
-    let unit = dimension.map(|dimension| words.units().typed_unit(dimension).sign());
-    let keys = keys_for(dimension);
+        .map(|value| usual_words(words, value, &unit));
+    let keys = match &list {
+        Some(_) => KEYS_FOR_LISTS,
+        None => keys_for(dimension),
+    };
     let id = props.id.clone();
     let note_id = format!("{id}-note");
     let on_type = {
@@ -101,7 +135,10 @@ fn NumberField(props: &NumberFieldProps) -> Html {
         let typing = typing.clone();
         Callback::from(move |event: FocusEvent| {
             typing.set(true);
-            event.target_unchecked_into::<HtmlInputElement>().select();
+            // A name is mended more often than it is typed anew.
+            if field.most_characters().is_none() {
+                event.target_unchecked_into::<HtmlInputElement>().select();
+            }
         })
     };
     let onblur = {
@@ -116,32 +153,43 @@ fn NumberField(props: &NumberFieldProps) -> Html {
     let onkeydown = {
         let dispatcher = store.dispatcher();
         Callback::from(move |event: KeyboardEvent| {
-            if event.key() == "Enter" {
+            if event.key() == "Enter" && field.of_each().is_none() {
                 dispatcher.dispatch(Action::Leave(field));
             }
         })
     };
+    // Pasted lines would run together in an input of one line.
+    let (tag, kind, rows) = match list {
+        Some(_) => ("textarea", None, Some("2")),
+        None => ("input", Some("text"), None),
+    };
+    let most = field.most_characters();
+    let is_text = most.is_some();
     html! {
-        <div class={classes!("field", wrong.is_some().then_some("field-wrong"))}>
+        <div class={classes!("field", list.is_some().then_some("field-choice"), wrong.is_some().then_some("field-wrong"))}>
             <label for={id.clone()}>{ &props.label }</label>
             <div class="field-line">
-                <input
+                <@{tag}
                     ref={input.clone()}
                     {id}
-                    class="field-input"
-                    type="text"
-                    inputmode="decimal"
+                    class={if is_text { "field-input field-words" } else { "field-input" }}
+                    type={kind}
+                    {rows}
+                    maxlength={most.map(|most| most.to_string())}
+                    inputmode={(!is_text).then_some("decimal")}
                     autocomplete="off"
-                    autocapitalize="off"
-                    spellcheck="false"
-                    enterkeyhint="done"
+                    autocapitalize={(!is_text).then_some("off")}
+                    spellcheck={(!is_text).then_some("false")}
+                    enterkeyhint={kind.map(|_| "done")}
                     value={reading.text.clone()}
                     placeholder={usual}
                     aria-describedby={note_id.clone()}
                     aria-invalid={wrong.is_some().then_some("true")}
                     {oninput} {onfocus} {onblur} {onkeydown}
                 />
-                <span class="field-unit" aria-hidden="true">{ unit }</span>
+                if !is_text {
+                    <span class="field-unit" aria-hidden="true">{ unit }</span>
+                }
             </div>
             if *typing && !keys.is_empty() {
                 <KeyRow {words} {keys} {input} on_type={on_type.clone()} />
@@ -151,7 +199,7 @@ fn NumberField(props: &NumberFieldProps) -> Html {
                     <span class="field-error">{ wrong }</span>
                 } else if let Some(said) = said {
                     <span class="field-said">{ said }</span>
-                } else if let Some(hint) = words.hint(field) {
+                } else if let Some(hint) = hint {
                     <span class="field-hint">{ hint }</span>
                 }
             </p>
@@ -159,14 +207,18 @@ fn NumberField(props: &NumberFieldProps) -> Html {
     }
 }
 
+/// The usual value, without its unit where that stands beside the input.
+fn usual_words(words: Words, value: Value, unit: &str) -> String {
+    let value = words.value(value);
+    let bare = value.strip_suffix(unit).unwrap_or(&value);
+    words.usual(bare.trim_end())
+}
+
 /// What is wrong, and with which figure the plan goes on.
 fn wrong_words(store: &Store, words: Words, field: Field, wrong: &Wrong) -> String {
     let kept = match wrong {
-        Wrong::Unread(_) => store
-            .job
-            .entry(field)
-            .map(|entry| words.units().entry(entry)),
-        Wrong::OutOfBounds => None,
+        Wrong::Unread(_) => store.job.entry(field).map(|entry| store.told(field, entry)),
+        Wrong::OutOfBounds | Wrong::BadList(_) => None,
     };
     words.wrong(field, wrong, kept.as_deref())
 }

@@ -1,6 +1,6 @@
 //! The five figures, and the further ones, each of which shows its working on tap.
 
-use skimwright::cutting::{PassKind, StockOff};
+use skimwright::cutting::StockOff;
 use skimwright::job::Field;
 use skimwright::plan::Plan;
 use skimwright::quantity::show;
@@ -11,7 +11,7 @@ use yew::prelude::*;
 use super::markup::{all, any_button, bar, element, text};
 use super::state::{Action, Cover, Shown};
 use super::store::{Store, on, words};
-use super::words::{Text, Words, split_unit};
+use super::words::{Text, Words, money_in, split_unit};
 use super::working::figure_of;
 
 /// What a card of the five figures says.
@@ -111,12 +111,7 @@ fn shank_card(words: Words, plan: &Plan) -> Card {
 
 fn stock_card(words: Words, plan: &Plan) -> Card {
     let stock = plan.stock_off.as_ref();
-    let first = stock.and_then(|stock| {
-        stock
-            .passes
-            .iter()
-            .find(|pass| pass.kind != PassKind::Polish)
-    });
+    let each = stock.and_then(StockOff::each_pass);
     let shown = match stock {
         Some(StockOff {
             rough_each: Some(_),
@@ -127,13 +122,13 @@ fn stock_card(words: Words, plan: &Plan) -> Card {
     Card {
         name: Text::FigureStock,
         shown: Some(shown),
-        value: match (stock, first) {
-            (Some(_), Some(pass)) => Some(words.size(pass.infeed)),
+        value: match (stock, each) {
+            (Some(_), Some((infeed, _))) => Some(words.size(infeed)),
             (Some(_), None) => Some(words.say(Text::NothingOff).to_owned()),
             (None, _) => None,
         },
-        below: first.map_or_else(String::new, |pass| {
-            words.off_diameter(&words.size_bare(pass.off_diameter))
+        below: each.map_or_else(String::new, |(_, off)| {
+            words.off_diameter(&words.size_bare(off))
         }),
     }
 }
@@ -220,7 +215,7 @@ fn figure_row(store: &Store, shown: Shown) -> Option<Html> {
     let onclick = on(store, move || Action::Show(Some(Cover::Working(shown))));
     let mut parts = vec![
         element("span", "more-name", text(words.figure_name(shown))),
-        element("span", "more-value", text(words.figure(figure.value))),
+        element("span", "more-value", text(in_currency(store, figure.value))),
     ];
     if let Value::Share(share) = figure.value {
         parts.push(bar(share));
@@ -229,6 +224,14 @@ fn figure_row(store: &Store, shown: Shown) -> Option<Html> {
     parts.extend(range.map(|range| element("span", "more-range", text(range))));
     let button = any_button("more", all(parts), None, onclick);
     Some(element("li", "", button))
+}
+
+/// A value as a figure; a sum of money in the currency of the job.
+pub(crate) fn in_currency(store: &Store, value: Value) -> String {
+    match value {
+        Value::Money(money) => money_in(money, &store.job.shop.rates.currency),
+        other => words(store).figure(other),
+    }
 }
 
 fn limits(words: Words, plan: &Plan) -> Html {

@@ -4,6 +4,7 @@ use yew::prelude::*;
 
 use super::hooks::focus::scroll_to_top;
 use super::hooks::share::share_job;
+use super::markup::button;
 use super::state::{Action, Cover, Saved, Stage};
 use super::store::{Store, on, words};
 use super::words::Text;
@@ -33,10 +34,8 @@ pub(crate) fn header(store: &Store) -> Html {
                 <button type="button" class="button" disabled={!store.can_redo()} onclick={on(store, || Action::Redo)}>
                     { words.say(Text::Redo) }
                 </button>
-                <button type="button" class="button" onclick={share}>{ words.say(Text::Share) }</button>
-                <button type="button" class="button" onclick={on(store, || Action::Show(Some(Cover::Menu)))}>
-                    { words.say(Text::Menu) }
-                </button>
+                { button(words.say(Text::Share), share) }
+                { button(words.say(Text::Menu), on(store, || Action::Show(Some(Cover::Menu)))) }
             </div>
         </header>
     }

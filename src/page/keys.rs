@@ -1,6 +1,7 @@
 //! The row of keys for what a phone's number pad lacks.
 
 use skimwright::quantity::Dimension;
+use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -14,7 +15,11 @@ const MINUS: Key = ("−", "-", Text::KeyMinus);
 const PLUS: Key = ("+", "+", Text::KeyPlus);
 const INCH: Key = ("\"", "\"", Text::KeyInch);
 const MILLIMETRE: Key = ("mm", "mm", Text::KeyMillimetre);
+const SEMICOLON: Key = (";", ";", Text::KeySemicolon);
 const SPACE: Key = ("␣", " ", Text::KeySpace);
+
+/// The keys for a list of numbers.
+pub(crate) const KEYS_FOR_LISTS: &[Key] = &[SPACE, SLASH, SEMICOLON];
 
 /// The keys that make sense for what a field measures: lengths are summed and mixed of inches and millimetres, tapers
 /// and angles can be fractions and lean either way, the rest are plain numbers.
@@ -43,10 +48,9 @@ pub(crate) fn KeyRow(props: &KeyRowProps) -> Html {
     let key = |&(face, sign, name): &Key| {
         let (input, on_type) = (props.input.clone(), props.on_type.clone());
         let onclick = Callback::from(move |_: MouseEvent| {
-            if let Some(text) = input
-                .cast::<HtmlInputElement>()
-                .and_then(|input| type_at_cursor(&input, sign))
-            {
+            // A field of several lines is typed into in the same way as one of a single line.
+            let input = input.get().map(JsCast::unchecked_into::<HtmlInputElement>);
+            if let Some(text) = input.and_then(|input| type_at_cursor(&input, sign)) {
                 on_type.emit(text);
             }
         });

@@ -6,15 +6,23 @@ mod chart;
 mod edit;
 mod options;
 mod panels;
+mod reading;
+mod shelf;
 mod short_map;
 mod state;
 mod view;
 mod words;
 
 #[cfg(test)]
+mod cut_tests;
+#[cfg(test)]
 mod edit_tests;
 #[cfg(test)]
 mod fresh_tests;
+#[cfg(test)]
+mod shelf_tests;
+#[cfg(test)]
+mod shop_tests;
 #[cfg(test)]
 mod state_tests;
 #[cfg(test)]
@@ -29,6 +37,8 @@ mod becomes;
 #[cfg(target_arch = "wasm32")]
 mod choice;
 #[cfg(target_arch = "wasm32")]
+mod compared;
+#[cfg(target_arch = "wasm32")]
 mod curve;
 #[cfg(target_arch = "wasm32")]
 mod drawing;
@@ -39,7 +49,13 @@ mod figures;
 #[cfg(target_arch = "wasm32")]
 mod findings;
 #[cfg(target_arch = "wasm32")]
+mod finish;
+#[cfg(target_arch = "wasm32")]
+mod gears;
+#[cfg(target_arch = "wasm32")]
 mod header;
+#[cfg(target_arch = "wasm32")]
+mod holding;
 #[cfg(target_arch = "wasm32")]
 mod hooks;
 #[cfg(target_arch = "wasm32")]
@@ -53,7 +69,11 @@ mod modal;
 #[cfg(target_arch = "wasm32")]
 mod panel;
 #[cfg(target_arch = "wasm32")]
+mod pass_detail;
+#[cfg(target_arch = "wasm32")]
 mod passes;
+#[cfg(target_arch = "wasm32")]
+mod plot;
 #[cfg(target_arch = "wasm32")]
 mod receiver;
 #[cfg(target_arch = "wasm32")]
@@ -61,11 +81,17 @@ mod recognise;
 #[cfg(target_arch = "wasm32")]
 mod sheet;
 #[cfg(target_arch = "wasm32")]
+mod shop;
+#[cfg(target_arch = "wasm32")]
+mod spending;
+#[cfg(target_arch = "wasm32")]
 mod stages;
 #[cfg(target_arch = "wasm32")]
 mod store;
 #[cfg(target_arch = "wasm32")]
 mod strength;
+#[cfg(target_arch = "wasm32")]
+mod tools;
 #[cfg(target_arch = "wasm32")]
 mod working;
 

@@ -3,19 +3,41 @@
 use web_sys::HtmlDialogElement;
 use yew::prelude::*;
 
+use super::markup::{all, any_button, button, element, paragraph, text};
 use super::state::{Action, Cover};
-use super::store::{on, use_store, words};
+use super::store::{Store, on, use_store, words};
 use super::words::Text;
 
+/// A panel over the page.
+#[inline(never)]
+pub(crate) fn modal(title: AttrValue, inside: Html) -> Html {
+    html! { <Modal {title}>{ inside }</Modal> }
+}
+
+/// Asks before something is done: what is asked, what says no, what says yes, and what that does.
+pub(crate) fn question(
+    store: &Store,
+    title: &'static str,
+    says: String,
+    (no, yes): (&'static str, &'static str),
+    action: Action,
+) -> Html {
+    let no = button(no, on(store, || Action::Show(None)));
+    let act = on(store, move || action.clone());
+    let yes = any_button("button button-decide", text(yes), None, act);
+    let choices = element("p", "choices", all(vec![no, yes]));
+    modal(title.into(), all(vec![paragraph(says), choices]))
+}
+
 #[derive(PartialEq, Properties)]
-pub(crate) struct ModalProps {
-    pub(crate) title: AttrValue,
-    pub(crate) children: Html,
+struct ModalProps {
+    title: AttrValue,
+    children: Html,
 }
 
 /// Closed by its button, by Escape, or by a tap beside it.
 #[component]
-pub(crate) fn Modal(props: &ModalProps) -> Html {
+fn Modal(props: &ModalProps) -> Html {
     let store = use_store();
     let dialog = use_node_ref();
     {
@@ -64,9 +86,7 @@ pub(crate) fn Modal(props: &ModalProps) -> Html {
             <div class="modal-sheet">
                 <div class="modal-head">
                     <h2 id="modal-title">{ &props.title }</h2>
-                    <button type="button" class="button" onclick={close}>
-                        { words(&store).say(Text::Close) }
-                    </button>
+                    { button(words(&store).say(Text::Close), close) }
                 </div>
                 { props.children.clone() }
             </div>

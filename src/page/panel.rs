@@ -26,6 +26,21 @@ pub(crate) fn panel_with(
     body: impl FnOnce() -> Html,
 ) -> Html {
     let open = store.panels.is_open(panel, &store.job);
+    let body = open.then(body);
+    drawn(store, panel, title.into(), line, stays, body)
+}
+
+/// All of it but the making of its body: written once, as a function of every kind of body would be one each.
+#[inline(never)]
+fn drawn(
+    store: &Store,
+    panel: Panel,
+    title: AttrValue,
+    line: Option<String>,
+    stays: Html,
+    body: Option<Html>,
+) -> Html {
+    let open = body.is_some();
     let id = panel.id();
     let body_id = format!("{id}-body");
     let onclick = on(store, move || Action::Open(panel, !open));
@@ -40,7 +55,7 @@ pub(crate) fn panel_with(
             {onclick}
         >
             { mark(open) }
-            <span class="panel-title">{ title.into() }</span>
+            <span class="panel-title">{ title }</span>
             if let Some(line) = line {
                 <span class="panel-line"><span class="for-readers">{ ": " }</span>{ line }</span>
             }
@@ -50,8 +65,8 @@ pub(crate) fn panel_with(
         <div class="panel" {key}>
             { heading(panel, button) }
             { stays }
-            if open {
-                <div id={body_id} class="panel-body" role="group" aria-labelledby={id}>{ body() }</div>
+            if let Some(body) = body {
+                <div id={body_id} class="panel-body" role="group" aria-labelledby={id}>{ body }</div>
             }
         </div>
     }
@@ -60,10 +75,27 @@ pub(crate) fn panel_with(
 /// The heading's rank follows where the panel stands.
 fn heading(panel: Panel, button: Html) -> Html {
     match panel {
-        Panel::Duty | Panel::Becomes | Panel::Most => {
+        Panel::Duty
+        | Panel::Becomes
+        | Panel::Most
+        | Panel::Tool
+        | Panel::Lathe
+        | Panel::Holding
+        | Panel::Dialling
+        | Panel::Pins
+        | Panel::StepTimes
+        | Panel::Form
+        | Panel::Counts
+        | Panel::Rates => {
             html! { <h2 class="panel-head">{ button }</h2> }
         }
-        Panel::Row(..) | Panel::MoreOfPart | Panel::Shank(_) => {
+        Panel::Row(..)
+        | Panel::MoreOfPart
+        | Panel::Shank(_)
+        | Panel::Pin(_)
+        | Panel::PinPlanned
+        | Panel::Savings
+        | Panel::Steps => {
             html! { <h3 class="panel-head">{ button }</h3> }
         }
         Panel::Errors(_) | Panel::Recognise(_) => html! { <h4 class="panel-head">{ button }</h4> },

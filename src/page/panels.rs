@@ -1,8 +1,11 @@
 //! Which panels of a stage are open, and where the focus goes when a change takes it away.
 
-use skimwright::job::{Field, Job, Part};
+use skimwright::costing::Step;
+use skimwright::job::{
+    DialPlane, EdgeField, Field, HoldingField, Job, MachineField, PinField, RateField, TimeBound,
+};
 
-use super::edit::{Edit, List};
+use super::edit::{Edit, List, ShopEdit};
 use super::short_map::ShortMap;
 use super::view::{Panel, Spot};
 
@@ -27,7 +30,20 @@ impl Panels {
             | Panel::Recognise(_)
             | Panel::Becomes
             | Panel::Shank(_)
-            | Panel::Most => false,
+            | Panel::Most
+            | Panel::Tool
+            | Panel::Lathe
+            | Panel::Holding
+            | Panel::Dialling
+            | Panel::Pins
+            | Panel::PinPlanned
+            | Panel::StepTimes
+            | Panel::Rates
+            | Panel::Savings
+            | Panel::Form
+            | Panel::Counts
+            | Panel::Steps => false,
+            Panel::Pin(_) => job.setup.pins.len() <= MOST_OPEN,
             Panel::MoreOfPart | Panel::Duty | Panel::Errors(_) => {
                 let fields = fields_in(panel);
                 fields.into_iter().any(|field| job.entry(field).is_some())
@@ -51,7 +67,7 @@ impl Panels {
         self.focus(Spot::Opens(panel));
     }
 
-    fn focus(&mut self, spot: Spot) {
+    pub(super) fn focus(&mut self, spot: Spot) {
         let times = self.spot.map_or(0, |(_, times)| times);
         self.spot = Some((spot, times.wrapping_add(1)));
     }
@@ -104,16 +120,36 @@ impl Panels {
                 });
                 self.open_and_focus(Panel::Row(list, copy));
             }
+            Edit::Shop(ShopEdit::AddPin | ShopEdit::PinPass(_)) => {
+                self.set(Panel::PinPlanned, false);
+                if let Ok(last) = u8::try_from(job.setup.pins.len().saturating_sub(1)) {
+                    self.open_and_focus(Panel::Pin(last));
+                }
+            }
+            Edit::Shop(ShopEdit::RemovePin(gone)) => {
+                self.chosen.move_keys(|panel| {
+                    Some(match panel {
+                        Panel::Pin(at) if at == gone => return None,
+                        Panel::Pin(at) if gone < at => Panel::Pin(at - 1),
+                        other => other,
+                    })
+                });
+                self.focus(Spot::Opens(Panel::Pins));
+            }
             _ => {}
         }
     }
 
     /// After a step of undo: where rows came or went, nobody knows which is which.
-    pub(crate) fn after_step(&mut self, before: &Part, after: &Part) {
+    pub(crate) fn after_step(&mut self, before: &Job, after: &Job) {
         for list in List::ALL {
-            if list.len(before) != list.len(after) {
+            if list.len(&before.part) != list.len(&after.part) {
                 self.follow(list, &|_| None);
             }
+        }
+        if before.setup.pins.len() != after.setup.pins.len() {
+            let pin = |panel| matches!(panel, Panel::Pin(_));
+            self.chosen.retain(|panel| !pin(panel));
         }
     }
 
@@ -140,6 +176,18 @@ const fn swapped(at: u8, one: u8, other: u8) -> u8 {
     }
 }
 
+/// The panels that hold fields always.
+const FOLDED: [Panel; 8] = [
+    Panel::MoreOfPart,
+    Panel::Duty,
+    Panel::Tool,
+    Panel::Lathe,
+    Panel::Holding,
+    Panel::Dialling,
+    Panel::StepTimes,
+    Panel::Rates,
+];
+
 /// The panels that a field stands in, the innermost last.
 fn panels_round(field: Field) -> Vec<Panel> {
     let row = match List::of(field) {
@@ -150,20 +198,26 @@ fn panels_round(field: Field) -> Vec<Panel> {
         Field::Section(index, _) => Some(Panel::Errors(index)),
         _ => None,
     };
-    let folded = [Some(Panel::MoreOfPart), Some(Panel::Duty), errors];
-    let folded = folded.into_iter().flatten();
+    let pin = match field {
+        Field::Pin(index, _) => Some(Panel::Pin(index)),
+        _ => None,
+    };
+    let folded = FOLDED.into_iter().chain(errors);
     let round = folded.filter(|panel| fields_in(*panel).contains(&field));
-    row.into_iter().chain(round).collect()
+    let pins = pin.map(|_| Panel::Pins).into_iter().chain(pin);
+    row.into_iter().chain(round).chain(pins).collect()
 }
 
-/// The fields of a panel that is open when one of them is filled.
+/// The fields of a panel, in their order.
 pub(crate) fn fields_in(panel: Panel) -> Vec<Field> {
     use skimwright::job::SectionField::{DiameterError, LengthError};
     match panel {
         Panel::MoreOfPart => vec![
             Field::ShankLength,
             Field::EndRunout,
+            Field::CuttingGroup,
             Field::SurfaceHardness,
+            Field::FileBite,
             Field::CaseDepth,
             Field::CoreHardness,
         ],
@@ -177,11 +231,104 @@ pub(crate) fn fields_in(panel: Panel) -> Vec<Field> {
         Panel::Errors(index) => [DiameterError, LengthError]
             .map(|name| Field::Section(index, name))
             .to_vec(),
+        Panel::Tool => [Field::Tool]
+            .into_iter()
+            .chain(TOOL.map(Field::Edge))
+            .collect(),
+        Panel::Lathe => LATHE.map(Field::Machine).to_vec(),
+        Panel::Holding => HOLDING.map(Field::Holding).to_vec(),
+        Panel::Dialling => [DialPlane::Near, DialPlane::Far]
+            .into_iter()
+            .flat_map(|plane| [vec![place_of(plane)], readings_of(plane)].concat())
+            .collect(),
+        Panel::Pin(index) => PIN.map(|name| Field::Pin(index, name)).to_vec(),
+        Panel::Rates => RATES.map(Field::Rate).to_vec(),
+        Panel::StepTimes => Step::ALL.into_iter().flat_map(times_of).collect(),
         Panel::Row(..)
         | Panel::Add(_)
         | Panel::Recognise(_)
         | Panel::Becomes
         | Panel::Shank(_)
-        | Panel::Most => Vec::new(),
+        | Panel::Most
+        | Panel::Pins
+        | Panel::PinPlanned
+        | Panel::Savings
+        | Panel::Form
+        | Panel::Counts
+        | Panel::Steps => Vec::new(),
     }
+}
+
+const TOOL: [EdgeField; 11] = [
+    EdgeField::Name,
+    EdgeField::NoseRadius,
+    EdgeField::CuttingEdgeAngle,
+    EdgeField::Rake,
+    EdgeField::LeastFeed,
+    EdgeField::MostFeed,
+    EdgeField::LeastDepth,
+    EdgeField::MostDepth,
+    EdgeField::Price,
+    EdgeField::Edges,
+    EdgeField::RegrindTime,
+];
+const LATHE: [MachineField; 20] = [
+    MachineField::Name,
+    MachineField::Rigidity,
+    MachineField::Speeds,
+    MachineField::SlowestSpeed,
+    MachineField::FastestSpeed,
+    MachineField::Feeds,
+    MachineField::FinestFeed,
+    MachineField::CoarsestFeed,
+    MachineField::Power,
+    MachineField::Efficiency,
+    MachineField::Torque,
+    MachineField::Swing,
+    MachineField::ChuckTopSpeed,
+    MachineField::Graduation,
+    MachineField::DialReads,
+    MachineField::CompoundGraduation,
+    MachineField::FineInfeed,
+    MachineField::HeadStiffness,
+    MachineField::TailStiffness,
+    MachineField::PostStiffness,
+];
+const HOLDING: [HoldingField; 5] = [
+    HoldingField::Support,
+    HoldingField::Jaws,
+    HoldingField::GripLength,
+    HoldingField::GripForce,
+    HoldingField::TailForce,
+];
+const PIN: [PinField; 4] = [
+    PinField::After,
+    PinField::Infeed,
+    PinField::Speed,
+    PinField::Feed,
+];
+const RATES: [RateField; 5] = [
+    RateField::Currency,
+    RateField::PerHour,
+    RateField::Least,
+    RateField::Consumables,
+    RateField::Postage,
+];
+
+/// The times of a step.
+pub(crate) fn times_of(step: Step) -> [Field; 3] {
+    [TimeBound::Low, TimeBound::Likely, TimeBound::High].map(|bound| Field::Step(step, bound))
+}
+
+/// Where the readings of a plane were taken.
+pub(crate) const fn place_of(plane: DialPlane) -> Field {
+    Field::Holding(match plane {
+        DialPlane::Near => HoldingField::NearPlace,
+        DialPlane::Far => HoldingField::FarPlace,
+    })
+}
+
+/// The readings of a plane, in the order in which the part is turned.
+pub(crate) fn readings_of(plane: DialPlane) -> Vec<Field> {
+    (0..4).map(|quarter| Field::Dial(plane, quarter)).collect()
 }

@@ -13,9 +13,10 @@ use super::hooks::download::{save_png, save_svg};
 use super::hooks::focus::focus_first;
 use super::hooks::width::use_room;
 use super::hooks::zoom::{Zoom, use_zoom};
+use super::markup::button as plain_button;
 use super::state::{Action, Stage};
 use super::store::{Store, use_store, words};
-use super::words::{Text, Words};
+use super::words::{OfTime, Text, Words};
 
 /// The narrowest drawing that is still of use.
 const LEAST_WIDTH: i32 = 240;
@@ -44,6 +45,7 @@ pub(crate) fn DrawingSheet() -> Html {
         height: f64::from(height) * SHARE * zoom.factor,
         all: *all,
         picked: *last_picked.borrow(),
+        pass: store.pass,
         ..Canvas::default()
     };
     let drawn = Rc::new(drawing(
@@ -113,10 +115,17 @@ fn stage(store: &Store) -> sheet::Stage {
 }
 
 /// What the lines and tints stand for; break lines have a sentence of their own.
-const KEY: [(Role, &str, Text); 9] = [
+const KEY: [(Role, &str, Text); 12] = [
     (Role::ThinOutline, "key-thin", Text::DrawingKeyReceived),
     (Role::ThickOutline, "key-thick", Text::DrawingKeyFinished),
     (Role::RemovedArea, "key-removed", Text::DrawingKeyRemoved),
+    (Role::RoughLayer, "key-layer", Text::Time(OfTime::KeyRough)),
+    (Role::LastLayer, "key-last", Text::Time(OfTime::KeyLast)),
+    (
+        Role::PickedLayer,
+        "key-picked",
+        Text::Time(OfTime::KeyPicked),
+    ),
     (Role::CutLine, "key-cut", Text::DrawingKeyCut),
     (Role::KerfArea, "key-kerf", Text::DrawingKeyKerf),
     (Role::SectionHatch, "key-section", Text::DrawingKeySection),
@@ -166,7 +175,7 @@ fn fewer(words: Words, hidden: usize, all: &UseStateHandle<bool>) -> Html {
             if hidden > 0 {
                 <p class="field-hint">{ words.hidden(hidden) }</p>
             }
-            <button type="button" class="button" {onclick}>{ words.say(text) }</button>
+            { plain_button(words.say(text), onclick) }
         </div>
     }
 }
@@ -175,7 +184,7 @@ fn fewer(words: Words, hidden: usize, all: &UseStateHandle<bool>) -> Html {
 fn tools(store: &Store, words: Words, zoom: &Zoom) -> Html {
     let button = |text, onclick: Callback<MouseEvent>| {
         html! {
-            <button type="button" class="button" {onclick}>{ words.say(text) }</button>
+            { plain_button(words.say(text), onclick) }
         }
     };
     let zoomed = |change: fn(&Zoom)| {

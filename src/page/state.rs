@@ -2,18 +2,21 @@
 //!
 //! Nothing here knows the browser: storage, address and sharing are effects of their own in `hooks`.
 
+use std::cell::OnceCell;
 use std::rc::Rc;
 
 use skimwright::job::{Field, Job};
 use skimwright::link;
-use skimwright::plan::{Plan, is_in_bounds, plan};
-use skimwright::quantity::{Entry, ReadError, ReadErrorKind, Units, read};
+use skimwright::plan::{Compared, Plan, compare, plan};
+use skimwright::quantity::Units;
 
-use super::edit::{Edit, List, stands};
+use super::edit::{Edit, List, ShopEdit, stands};
 use super::options::Filter;
 use super::panels::Panels;
+use super::shelf::{ShelfAction, Shelves};
 use super::short_map::ShortMap;
 
+pub(crate) use super::reading::Wrong;
 pub(crate) use super::view::{Cover, Look, Notice, Panel, Saved, Share, Shown, Spot, Stage};
 
 /// All that the page remembers.
@@ -23,12 +26,14 @@ pub(crate) struct State {
     actions: u64,
     pub(crate) job: Rc<Job>,
     pub(crate) plan: Rc<Plan>,
+    /// What other rows of passes would bring: worked out when it is first asked for.
+    compared: OnceCell<Rc<Compared>>,
     past: Vec<Rc<Job>>,
     future: Vec<Rc<Job>>,
     /// The field that is being typed into: its changes are one step of undo.
     pub(crate) editing: Option<Field>,
     /// Texts as typed, until they are left and understood.
-    drafts: ShortMap<Field, String>,
+    pub(super) drafts: ShortMap<Field, String>,
     pub(crate) stage: Stage,
     pub(crate) units: Units,
     pub(crate) look: Look,
@@ -38,6 +43,8 @@ pub(crate) struct State {
     pub(crate) times_picked: u32,
     /// How often the findings were asked for on this visit to the stage, so that the focus goes there each time; 0: not.
     pub(crate) to_findings: u32,
+    /// The pass whose detail is open, by its place in the plan.
+    pub(crate) pass: Option<u8>,
     /// What is opened and closed within the stages, and where the focus goes.
     pub(crate) panels: Panels,
     pub(crate) filter: Filter,
@@ -45,6 +52,8 @@ pub(crate) struct State {
     pub(crate) notice: Option<Notice>,
     /// One's own job, while a visitor's is looked at.
     pub(crate) own: Option<Rc<Job>>,
+    /// Lathes and tools that are kept for other jobs.
+    pub(crate) shelves: Shelves,
     pub(crate) saved: Saved,
     pub(crate) update_waits: bool,
 }
@@ -64,6 +73,10 @@ pub(crate) enum Action {
     ShowLook(Look),
     Pick(Option<Field>),
     Open(Panel, bool),
+    /// Opens the detail of a pass, or closes it.
+    PickPass(Option<u8>),
+    /// Pins the pass that is picked, or takes its pin away.
+    PinPicked,
     /// Which of the things that the part could become are shown.
     Filter(Filter),
     Show(Option<Cover>),
@@ -72,29 +85,11 @@ pub(crate) enum Action {
     OpenLink(String),
     KeepVisitor,
     BackToOwn,
+    /// Something with the lathes and tools that are kept.
+    Shelf(ShelfAction),
     Tell(Option<Notice>),
     Stored(bool),
     UpdateWaits,
-}
-
-/// What a field says back.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Reading {
-    /// The text in the field.
-    pub(crate) text: String,
-    /// What it comes to, where that is not plain from the text.
-    pub(crate) said: Option<String>,
-    /// What is wrong with it.
-    pub(crate) wrong: Option<Wrong>,
-}
-
-/// What is wrong with a field.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) enum Wrong {
-    /// It is no quantity; the plan goes on with the one from before the typing began.
-    Unread(ReadError),
-    /// It is a quantity that the field cannot take.
-    OutOfBounds,
 }
 
 impl PartialEq for State {
@@ -148,6 +143,7 @@ impl State {
         Self {
             job: Rc::new(job),
             plan,
+            compared: OnceCell::new(),
             actions: 0,
             past: Vec::new(),
             future: Vec::new(),
@@ -159,11 +155,13 @@ impl State {
             picked: None,
             times_picked: 0,
             to_findings: 0,
+            pass: None,
             panels: Panels::default(),
             filter: Filter::default(),
             cover: None,
             notice: None,
             own: None,
+            shelves: Shelves::default(),
             saved: Saved::default(),
             update_waits: false,
         }
@@ -186,74 +184,22 @@ impl State {
         }
     }
 
-    /// What a field of numbers holds and says back.
-    pub(crate) fn reading(&self, field: Field) -> Reading {
-        let entry = self.job.entry(field);
-        let text = match (self.drafts.get(field), entry) {
-            (Some(draft), _) => draft.clone(),
-            (None, Some(entry)) => self.units.field_text(entry),
-            (None, None) => String::new(),
-        };
-        let wrong = match self.drafts.get(field).map(|text| self.read(field, text)) {
-            Some(Err(error)) => Some(Wrong::Unread(error)),
-            _ => entry
-                .filter(|entry| !is_in_bounds(field, entry))
-                .map(|_| Wrong::OutOfBounds),
-        };
-        // Nothing need be said back where the text already is the plain number in the unit in use.
-        let said = entry
-            .filter(|_| !matches!(wrong, Some(Wrong::Unread(_))))
-            .map(|entry| self.units.entry_value(entry))
-            .filter(|value| value.split('\u{a0}').next() != Some(text.trim()));
-        Reading { text, said, wrong }
-    }
-
-    /// Reads a text for a field; empty text is read as nothing where nothing is allowed.
-    fn read(&self, field: Field, text: &str) -> Result<Option<Entry>, ReadError> {
-        let Some(bounds) = field.bounds() else {
-            return Ok(None);
-        };
-        let unit = self.units.typed_unit(bounds.dimension);
-        match read(text, bounds.dimension, Some(unit)) {
-            Ok(entry) => Ok(Some(entry)),
-            Err(error) if bounds.optional && error.kind == ReadErrorKind::Empty => Ok(None),
-            Err(error) => Err(error),
-        }
-    }
-
     /// The state after an action.
     pub(crate) fn after(mut self, action: Action) -> Self {
         self.actions += 1;
         match action {
+            Action::Type(field, text) if field.most_characters().is_some() => {
+                return self.after(Action::Edit(Edit::Text(field, text)));
+            }
             Action::Type(field, text) => self.type_into(field, text),
             Action::Leave(field) => self.leave(field),
-            Action::Edit(edit) => {
-                let mut job = Job::clone(&self.job);
-                if edit.apply(&mut job, &self.plan, self.units) && job != *self.job {
-                    if let Some(list) = edit.moves_fields() {
-                        // Texts that were not understood would stand at another row than they were typed for.
-                        self.drafts
-                            .retain(|field| List::of(field).is_none_or(|(of, _)| of != list));
-                    }
-                    // They would hide what is put there now.
-                    self.drafts.retain(|field| !edit.fills(field));
-                    if edit.moves_rows() {
-                        self.picked = None;
-                    }
-                    self.panels.after_edit(&edit, &job);
-                    if edit.typing().is_none() || self.editing != edit.typing() {
-                        self.remember();
-                    }
-                    self.editing = edit.typing();
-                    self.set_job(Rc::new(job));
-                    self.picked = self.picked.filter(|field| stands(&self.job, *field));
-                }
-            }
+            Action::Edit(edit) => self.edit(&edit),
             Action::Undo => self.step(true),
             Action::Redo => self.step(false),
             Action::GoTo(stage) => {
                 self.stage = stage;
                 self.picked = None;
+                self.pass = None;
                 self.to_findings = 0;
             }
             Action::ReadFindings => {
@@ -270,6 +216,11 @@ impl State {
             Action::Pick(field) => {
                 self.picked = field.and_then(|field| self.field_to_open(field));
                 self.times_picked = self.times_picked.wrapping_add(1);
+                if field == Some(Field::Pins) {
+                    // It has no field of its own: there a pass is pinned.
+                    self.picked = None;
+                    self.panels.open_and_focus(Panel::Pins);
+                }
                 match (self.picked, field.and_then(List::of)) {
                     (Some(field), _) => self.panels.open_to(field),
                     // An empty list has no field: there a row is added.
@@ -278,6 +229,18 @@ impl State {
                 }
             }
             Action::Open(panel, open) => self.panels.set(panel, open),
+            Action::PickPass(pass) => {
+                // Closed, the focus goes back to where it was opened.
+                let spot = match (pass, self.pass) {
+                    (Some(_), _) => Some(Spot::PassDetail),
+                    (None, open) => open.map(Spot::Pass),
+                };
+                self.pass = pass;
+                if let Some(spot) = spot {
+                    self.panels.focus(spot);
+                }
+            }
+            Action::PinPicked => self.pin_picked(),
             Action::Filter(filter) => self.filter = filter,
             Action::Show(cover) => self.cover = cover,
             Action::Reset => self.replace(Rc::new(Job::default())),
@@ -297,6 +260,7 @@ impl State {
                     self.set_job(own);
                 }
             }
+            Action::Shelf(action) => self.do_with_shelf(action),
             Action::Tell(notice) => self.notice = notice,
             Action::Stored(done) => {
                 self.saved = match (&self.own, done) {
@@ -310,6 +274,59 @@ impl State {
         self
     }
 
+    /// What other rows of passes would bring. The first time for a job it takes as long as several plans.
+    pub(crate) fn compared(&self) -> &Compared {
+        self.compared
+            .get_or_init(|| Rc::new(compare(&self.job, &self.plan)))
+    }
+
+    fn edit(&mut self, edit: &Edit) {
+        let mut job = Job::clone(&self.job);
+        if !edit.apply(&mut job, &self.plan, self.units) || job == *self.job {
+            return;
+        }
+        if let Some(list) = edit.moves_fields() {
+            // Texts that were not understood would stand at another row than they were typed for.
+            self.drafts
+                .retain(|field| List::of(field).is_none_or(|(of, _)| of != list));
+        }
+        // They would hide what is put there now.
+        self.drafts.retain(|field| !edit.fills(field));
+        if edit.moves_rows() {
+            self.picked = None;
+        }
+        self.panels.after_edit(edit, &job);
+        if edit.typing().is_none() || self.editing != edit.typing() {
+            self.remember();
+        }
+        self.editing = edit.typing();
+        self.set_job(Rc::new(job));
+        self.picked = self.picked.filter(|field| stands(&self.job, *field));
+    }
+
+    /// The pin of a pass in the plan, by its place among the pins.
+    fn pin_at(&self, pass: u8) -> Option<u8> {
+        let stock = self.plan.stock_off.as_ref()?;
+        let cut = stock.passes.get(usize::from(pass))?.cut.as_ref()?;
+        cut.pinned
+    }
+
+    /// Pins or unpins the picked pass; the detail stays with the pass that has the new pin, the focus with the button.
+    fn pin_picked(&mut self) {
+        let Some(pass) = self.pass else { return };
+        let spot = self.panels.spot;
+        if let Some(pin) = self.pin_at(pass) {
+            self.edit(&Edit::Shop(ShopEdit::RemovePin(pin)));
+        } else {
+            self.edit(&Edit::Shop(ShopEdit::PinPass(pass)));
+            let count = u8::try_from(self.job.setup.pins.len()).ok();
+            let last = count.and_then(|count| count.checked_sub(1));
+            let pinned = (0..u8::MAX).find(|at| last.is_some() && self.pin_at(*at) == last);
+            self.pass = pinned.or(self.pass);
+        }
+        self.panels.spot = spot;
+    }
+
     /// The field that is opened for another: a list as a whole has none of its own, and its last row is meant.
     fn field_to_open(&self, field: Field) -> Option<Field> {
         match List::of(field) {
@@ -319,15 +336,16 @@ impl State {
     }
 
     fn type_into(&mut self, field: Field, text: String) {
-        let read = self.read(field, &text);
+        let mut job = Job::clone(&self.job);
+        let read = self.read_into(&mut job, field, &text);
         self.drafts.insert(field, text);
         self.panels.keep_open_round(field, &self.job);
-        let Ok(entry) = read else {
-            self.take_back_typing(field);
-            return;
-        };
-        let mut job = Job::clone(&self.job);
-        if job.set_entry(field, entry) && job != *self.job {
+        if !read {
+            // The last list that was one is not passed through like a figure: it stays.
+            if self.job.gears(field).is_none() {
+                self.take_back_typing(field);
+            }
+        } else if job != *self.job {
             if self.editing != Some(field) {
                 self.remember();
                 self.editing = Some(field);
@@ -354,7 +372,7 @@ impl State {
         if self
             .drafts
             .get(field)
-            .is_some_and(|text| self.read(field, text).is_ok())
+            .is_some_and(|text| self.is_read(field, text))
         {
             self.drafts.remove(field);
         }
@@ -380,7 +398,7 @@ impl State {
             self.editing = None;
             self.drafts.clear();
             self.picked = self.picked.filter(|field| stands(&job, *field));
-            self.panels.after_step(&self.job.part, &job.part);
+            self.panels.after_step(&self.job, &job);
             if self.notice == Some(Notice::Replaced) {
                 self.notice = None;
             }
@@ -396,6 +414,7 @@ impl State {
         self.editing = None;
         self.drafts.clear();
         self.picked = None;
+        self.pass = None;
         self.panels = Panels::default();
         self.cover = None;
         self.notice = Some(Notice::Replaced);
@@ -427,6 +446,7 @@ impl State {
         self.drafts.clear();
         self.editing = None;
         self.picked = None;
+        self.pass = None;
         self.panels = Panels::default();
     }
 
@@ -436,6 +456,7 @@ impl State {
             self.notice = None;
         }
         self.plan = Rc::new(plan(&job));
+        self.compared = OnceCell::new();
         self.job = job;
         self.saved = match self.own {
             Some(_) => Saved::Visiting,

@@ -365,7 +365,8 @@ fn garbage_in_the_store_leaves_the_job_of_the_address() {
 
 #[test]
 fn a_name_is_one_step_of_undo_however_long() {
-    let names = ["A", "Ar", "Arb"].map(|name| Action::Edit(Edit::Title(name.to_owned())));
+    let names =
+        ["A", "Ar", "Arb"].map(|name| Action::Edit(Edit::Text(Field::Title, name.to_owned())));
     let state = after(fresh(), names);
     assert_eq!(state.job.title, "Arb");
     let back = after(state, [Action::Undo]);

@@ -4,6 +4,7 @@ use skimwright::link::LinkError;
 use skimwright::strength::Load;
 
 use super::edit::List;
+use super::shelf::Question;
 
 /// The stages of a job that the page has.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -59,6 +60,8 @@ pub(crate) enum Notice {
     ShareFailed(String),
     /// The job was replaced by the default or an example; undo brings it back.
     Replaced,
+    /// The browser refused to keep a lathe or a tool.
+    NotKept,
 }
 
 /// A figure whose working is shown.
@@ -77,6 +80,7 @@ pub(crate) enum Shown {
     ConeDepth,
     CentreDepth,
     Time,
+    Cost,
     LargestDiameter,
     Wall(u8),
     SleevePressure,
@@ -94,6 +98,18 @@ pub(crate) enum Shown {
     MassAfter,
     BalanceBefore,
     BalanceAfter,
+    /// Of one pass, by its place in the plan.
+    PassForce(u8),
+    PassPower(u8),
+    PassSpeed(u8),
+    /// Overhang over diameter.
+    Slender,
+    /// How far work and tool part.
+    Deflection,
+    /// Ridges of the last cut.
+    Ridge,
+    /// The compound slide set over.
+    CompoundAngle,
 }
 
 /// What is kept of a shank, as a share.
@@ -115,6 +131,8 @@ pub(crate) enum Cover {
     Working(Shown),
     Menu,
     Reset,
+    /// Whether something that is kept may go.
+    Ask(Question),
 }
 
 /// What can be opened and closed within a stage.
@@ -138,6 +156,32 @@ pub(crate) enum Panel {
     Shank(u8),
     /// The most that can be had.
     Most,
+    /// The turning tool.
+    Tool,
+    /// The lathe.
+    Lathe,
+    /// What holds the part.
+    Holding,
+    /// What the indicator showed.
+    Dialling,
+    /// The passes that are pinned by hand.
+    Pins,
+    /// One of them.
+    Pin(u8),
+    /// The planned passes that can be pinned.
+    PinPlanned,
+    /// What the job costs beside its time.
+    /// How long each step takes.
+    StepTimes,
+    Rates,
+    /// What widening a limit would save.
+    Savings,
+    /// How far work and tool give along the last cut.
+    Form,
+    /// What other numbers of passes would take.
+    Counts,
+    /// The steps that the whole time is made of.
+    Steps,
 }
 
 impl Panel {
@@ -153,6 +197,19 @@ impl Panel {
             Self::Becomes => "becomes".to_owned(),
             Self::Shank(index) => format!("shank-{index}"),
             Self::Most => "most".to_owned(),
+            Self::Tool => "tool".to_owned(),
+            Self::Lathe => "lathe".to_owned(),
+            Self::Holding => "holding".to_owned(),
+            Self::Dialling => "dialling".to_owned(),
+            Self::Pins => "pins".to_owned(),
+            Self::Pin(index) => format!("pin-{index}"),
+            Self::PinPlanned => "pin-planned".to_owned(),
+            Self::StepTimes => "step-times".to_owned(),
+            Self::Rates => "rates".to_owned(),
+            Self::Savings => "savings".to_owned(),
+            Self::Form => "form".to_owned(),
+            Self::Counts => "counts".to_owned(),
+            Self::Steps => "steps".to_owned(),
         }
     }
 }
@@ -163,6 +220,10 @@ pub(crate) enum Spot {
     Opens(Panel),
     MovesOn(List, u8),
     MovesBack(List, u8),
+    /// The detail of the pass that is picked.
+    PassDetail,
+    /// The button of a pass in the table.
+    Pass(u8),
 }
 
 impl Spot {
@@ -171,6 +232,8 @@ impl Spot {
             Self::Opens(panel) => panel.id(),
             Self::MovesOn(list, index) => format!("on-{}-{index}", list.field()),
             Self::MovesBack(list, index) => format!("back-{}-{index}", list.field()),
+            Self::PassDetail => "pass-detail-title".to_owned(),
+            Self::Pass(index) => format!("pass-{index}"),
         }
     }
 
@@ -180,7 +243,7 @@ impl Spot {
             Self::MovesOn(list, index) | Self::MovesBack(list, index) => {
                 Self::Opens(Panel::Row(list, index))
             }
-            opens @ Self::Opens(_) => opens,
+            other => other,
         }
     }
 }

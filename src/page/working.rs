@@ -1,13 +1,17 @@
 //! The working of a figure: formula, numbers, what went in, source and range.
 
+use std::borrow::Cow;
+
 use skimwright::job::Field;
 use skimwright::plan::Plan;
 use skimwright::strength::Load;
-use skimwright::working::{Input, Meaning, Range, Value, Working};
+use skimwright::working::{Figure, Input, Meaning, Range, Value, Working};
 use yew::prelude::*;
 
+use super::figures::in_currency;
 use super::hooks::focus::scroll_to_top;
-use super::modal::Modal;
+use super::markup::button;
+use super::modal::modal;
 use super::state::{Action, Share, Shown, Stage};
 use super::store::{Store, on, words};
 use super::words::Text;
@@ -16,7 +20,7 @@ use super::words::Text;
 pub(crate) struct ShownFigure<'a> {
     pub(crate) value: Value,
     pub(crate) range: Option<(Value, Value)>,
-    pub(crate) working: &'a Working,
+    pub(crate) working: Cow<'a, Working>,
 }
 
 /// Finds a figure in the plan.
@@ -47,6 +51,11 @@ pub(crate) fn figure_of(plan: &Plan, shown: Shown) -> Option<ShownFigure<'_>> {
             .time
             .as_ref()
             .map(|time| figure(&time.total, Value::Time)),
+        Shown::Cost => plan.cost.as_ref().map(|cost| ShownFigure {
+            value: Value::Money(cost.likely),
+            range: Some((Value::Money(cost.low), Value::Money(cost.high))),
+            working: Cow::Borrowed(&cost.working),
+        }),
         Shown::LargestDiameter => plan
             .clean_up
             .as_ref()
@@ -98,20 +107,63 @@ fn further_figure(plan: &Plan, shown: Shown) -> Option<ShownFigure<'_>> {
         Shown::MassAfter => Some(figure(&masses()?.after, Value::Mass)),
         Shown::BalanceBefore => Some(figure(&masses()?.balance_before, Value::length)),
         Shown::BalanceAfter => Some(figure(&masses()?.balance_after, Value::length)),
+        _ => cut_figure(plan, shown),
+    }
+}
+
+/// Those of one pass, of holding and of finishing.
+fn cut_figure(plan: &Plan, shown: Shown) -> Option<ShownFigure<'_>> {
+    let stock = || plan.stock_off.as_ref();
+    let pass = |index: u8| stock()?.passes.get(usize::from(index));
+    let holding = || plan.holding.as_ref();
+    let finish = || plan.finish.as_ref();
+    match shown {
+        Shown::PassForce(index) => Some(own(pass(index)?.force_figure()?, Value::Force)),
+        Shown::PassPower(index) => Some(own(pass(index)?.power_figure()?, Value::Power)),
+        Shown::PassSpeed(index) => {
+            let stock = stock()?;
+            let figure = pass(index)?.speed_figure(stock.cutting_speed, stock.spindle);
+            Some(own(figure, Value::Rotation))
+        }
+        Shown::Slender => Some(figure(holding()?.slender_ratio.as_ref()?, Value::Ratio)),
+        Shown::Deflection => Some(figure(holding()?.deflection.as_ref()?, Value::Fine)),
+        Shown::Ridge => Some(figure(
+            finish()?.polish.as_ref()?.ridge.as_ref()?,
+            Value::Fine,
+        )),
+        Shown::CompoundAngle => Some(figure(
+            finish()?.fine_infeed.as_ref()?.angle.as_ref()?,
+            Value::Angle,
+        )),
         _ => None,
     }
 }
 
-fn figure<Q: Copy>(
-    figure: &skimwright::working::Figure<Q>,
-    value: impl Fn(Q) -> Value,
-) -> ShownFigure<'_> {
+fn figure<Q: Copy>(figure: &Figure<Q>, value: impl Fn(Q) -> Value) -> ShownFigure<'_> {
+    let working = Cow::Borrowed(&figure.working);
+    shown(figure.value, figure.range, &value, working)
+}
+
+/// The same of a figure that is made when it is asked for.
+fn own<'a, Q: Copy>(figure: Figure<Q>, value: impl Fn(Q) -> Value) -> ShownFigure<'a> {
+    let Figure {
+        value: likely,
+        range,
+        working,
+    } = figure;
+    shown(likely, range, &value, Cow::Owned(working))
+}
+
+fn shown<'a, Q: Copy>(
+    likely: Q,
+    range: Option<Range<Q>>,
+    value: &impl Fn(Q) -> Value,
+    working: Cow<'a, Working>,
+) -> ShownFigure<'a> {
     ShownFigure {
-        value: value(figure.value),
-        range: figure
-            .range
-            .map(|Range { low, high }| (value(low), value(high))),
-        working: &figure.working,
+        value: value(likely),
+        range: range.map(|Range { low, high }| (value(low), value(high))),
+        working,
     }
 }
 
@@ -124,9 +176,9 @@ pub(crate) fn working_panel(store: &Store, shown: Shown) -> Html {
     let working = figure.working;
     let numbers = working.with_numbers(|value| words.value(value));
     let range = figure.range.and_then(|range| words.figure_range(range));
-    html! {
-        <Modal title={words.figure_name(shown)}>
-            <p class="working-value">{ words.figure(figure.value) }</p>
+    let inside = html! {
+        <>
+            <p class="working-value">{ in_currency(store, figure.value) }</p>
             if let Some(range) = range {
                 <p class="working-range">
                     { words.say(Text::WorkingEstimate) }{ ": " }{ range }
@@ -148,8 +200,9 @@ pub(crate) fn working_panel(store: &Store, shown: Shown) -> Html {
             </ul>
             <h3>{ words.say(Text::WorkingSource) }</h3>
             <p>{ words.source(working.source) }</p>
-        </Modal>
-    }
+        </>
+    };
+    modal(words.figure_name(shown).into(), inside)
 }
 
 fn input_row(store: &Store, input: &Input) -> Html {
@@ -157,9 +210,7 @@ fn input_row(store: &Store, input: &Input) -> Html {
     let (name, value) = words.input(input);
     let change = match input.meaning {
         Meaning::Field(field) => html! {
-            <button type="button" class="button" onclick={go_to(store, field)}>
-                { words.say(Text::ToField) }
-            </button>
+            { button(words.say(Text::ToField), go_to(store, field)) }
         },
         _ => Html::default(),
     };
@@ -216,6 +267,7 @@ const fn stage_of(field: Field) -> Stage {
         | Field::ShoulderRadius
         | Field::EndChamfer
         | Field::Countersink
+        | Field::Roughness
         | Field::Receiver(_)
         | Field::ReceiverDepth
         | Field::LeastGrip

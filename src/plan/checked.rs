@@ -1,7 +1,11 @@
 //! The job's typed numbers, each within its bounds or absent.
 
 use super::finding::{Code, Finding};
-use crate::job::{BoreField, FeatureField, Field, HeadField, Job, SectionField};
+use crate::costing::Step;
+use crate::job::{
+    BoreField, DialPlane, EdgeField, FeatureField, Field, HeadField, HoldingField, Job,
+    MachineField, PinField, RateField, SectionField, TimeBound,
+};
 use crate::quantity::{Entry, Length, RotationalSpeed, Time, Typed};
 
 /// A view of a job that gives only numbers that can be computed with.
@@ -110,6 +114,7 @@ pub fn number_fields(job: &Job) -> Vec<Field> {
         Field::ShoulderRadius,
         Field::EndChamfer,
         Field::Countersink,
+        Field::Roughness,
     ]);
     fields.extend(
         job.wanted
@@ -141,6 +146,69 @@ pub fn number_fields(job: &Job) -> Vec<Field> {
         Field::MeasureTime,
         Field::PolishTime,
     ]);
+    fields.extend(shop_fields());
+    for (index, _) in (0..=u8::MAX).zip(&job.setup.pins) {
+        let names = [
+            PinField::After,
+            PinField::Infeed,
+            PinField::Speed,
+            PinField::Feed,
+        ];
+        fields.extend(names.map(|name| Field::Pin(index, name)));
+    }
     fields.retain(|field| job.has(*field));
     fields
+}
+
+/// The numbers of machine, tool, rates and holding, whether this job has them or not.
+fn shop_fields() -> impl Iterator<Item = Field> {
+    use {EdgeField as E, HoldingField as H, MachineField as M, RateField as R};
+    let machine = [
+        M::SlowestSpeed,
+        M::FastestSpeed,
+        M::FinestFeed,
+        M::CoarsestFeed,
+        M::Power,
+        M::Efficiency,
+        M::Torque,
+        M::Swing,
+        M::ChuckTopSpeed,
+        M::Graduation,
+        M::CompoundGraduation,
+        M::FineInfeed,
+        M::HeadStiffness,
+        M::TailStiffness,
+        M::PostStiffness,
+    ];
+    let edge = [
+        E::NoseRadius,
+        E::CuttingEdgeAngle,
+        E::Rake,
+        E::LeastFeed,
+        E::MostFeed,
+        E::LeastDepth,
+        E::MostDepth,
+        E::Price,
+        E::Edges,
+        E::RegrindTime,
+    ];
+    let bounds = [TimeBound::Low, TimeBound::Likely, TimeBound::High];
+    let steps = Step::ALL.map(|step| bounds.map(|bound| Field::Step(step, bound)));
+    let rates = [R::PerHour, R::Least, R::Consumables, R::Postage];
+    let holding = [
+        H::GripLength,
+        H::GripForce,
+        H::TailForce,
+        H::NearPlace,
+        H::FarPlace,
+    ];
+    let planes = [DialPlane::Near, DialPlane::Far];
+    let dial = planes.map(|plane| (0..4).map(move |quarter| Field::Dial(plane, quarter)));
+    edge.map(Field::Edge)
+        .into_iter()
+        .chain(machine.map(Field::Machine))
+        .chain(steps.into_iter().flatten())
+        .chain(rates.map(Field::Rate))
+        .chain(holding.map(Field::Holding))
+        .chain(dial.into_iter().flatten())
 }

@@ -5,8 +5,9 @@
 
 use serde::Serialize;
 
+use crate::cutting::{Care, Limit};
 use crate::job::Field;
-use crate::quantity::{Hardness, Length, Torque};
+use crate::quantity::{Hardness, Length, Speed, Torque};
 use crate::rework::Because;
 
 /// How bad it is; the order is from best to worst.
@@ -338,83 +339,103 @@ pub enum Code {
     CobaltGradeNeeded,
     /// The tool cuts this material only in light finishing cuts, and only up to 55 HRC.
     ToolAtItsLimit,
+    /// The tool cuts this material if care is taken.
+    ToolWithCare {
+        /// What care.
+        care: Care,
+    },
+    /// Some passes cut below the hard case with boron nitride, which sticks to soft steel.
+    SoftCoreUnderTool {
+        /// The first such pass, from 1.
+        pass: u32,
+    },
+    /// A list of speeds or feeds has nothing in it that can be used.
+    NoGears,
+    /// The lowest of a range stands above the highest.
+    GearsCrossed,
+    /// A name is too long.
+    NameTooLong,
+    /// The head does not swing over the cross-slide.
+    TooLargeToSwing {
+        /// The largest diameter of the part.
+        largest: Length,
+    },
+    /// No pass at all is possible.
+    NoPass {
+        /// Which limit stands in the way most.
+        limit: Limit,
+        /// How much of it the lightest pass would use; 1 is all.
+        share: f64,
+    },
+    /// Every light pass is possible, but no row of passes leads to size.
+    NoRowOfPasses,
+    /// Two pinned passes take off the same metal.
+    PinsOverlap {
+        /// The other one, from 1.
+        other: u32,
+    },
+    /// A pinned pass lies outside what is turned off.
+    PinOutside {
+        /// The diameter before the first pass.
+        start: Length,
+        /// The diameter after the last.
+        end: Length,
+    },
+    /// A pinned pass goes over a limit.
+    PinBreaks {
+        /// Which.
+        limit: Limit,
+        /// How much of it is used; 1 is all.
+        share: f64,
+    },
+    /// The last cuts asked for are too heavy; lighter ones are planned.
+    LastCutsLighter {
+        /// What each takes off the diameter now.
+        each: Length,
+    },
+    /// In the last cuts work and lathe give way unevenly, by more than a share of the tolerance.
+    GivesWay {
+        /// How much the diameter will vary.
+        by: Length,
+        /// What is allowed.
+        allowed: Length,
+    },
+    /// The roughness wanted is not to be had so.
+    RoughnessNotReached {
+        /// What is to be expected at worst.
+        expected: Length,
+    },
+    /// The cutting speed asked for is above the window of the tool in this material.
+    SpeedAboveWindow {
+        /// Where the window ends.
+        highest: Speed,
+    },
+    /// Cost was to be least, and no rate is entered.
+    NoRate,
+    /// Three times of a step do not stand in order.
+    TimesCrossed,
+    /// The part sticks out so far that it may chatter.
+    MayChatter {
+        /// Length over diameter.
+        ratio: f64,
+        /// What is easily turned so.
+        easy: f64,
+    },
+    /// The jaws hold little of the length.
+    ShortGrip {
+        /// The least that holds well.
+        least: Length,
+    },
+    /// A live centre was chosen, and the end gets no countersink.
+    CentreWithoutHole,
+    /// The packing of the jaws that the readings ask for is not possible.
+    DialNotPossible,
+    /// The indicator needs more readings, or two places that are apart.
+    DialIncomplete,
+    /// Grinding is advised instead of turning.
+    GrindInstead,
     /// The material is harder than a saw.
     SawCannotCut,
     /// The end of hard work, or what a hot cut made hard, may be too hard for a centre drill of high-speed steel.
     HardEnd,
-}
-
-impl Code {
-    /// How bad it is.
-    pub const fn level(self) -> Level {
-        match self {
-            Self::AllClear => Level::Clear,
-            Self::OutOfBounds
-            | Self::NoSection
-            | Self::TooMany
-            | Self::TaperComesToAPoint
-            | Self::TaperTooSteep
-            | Self::GapBefore { .. }
-            | Self::SectionsOverlap { .. }
-            | Self::LengthsDisagree { .. }
-            | Self::FeatureTooDeep
-            | Self::BoreTooWide { .. }
-            | Self::LimitsCrossed { .. }
-            | Self::NoSuchLimits
-            | Self::ShankTooShort { .. }
-            | Self::NotCleanedUp { .. }
-            | Self::BreaksOut { .. }
-            | Self::GripTooShort { .. }
-            | Self::ReceiverTakesOthers { .. }
-            | Self::FlatMissesShank { .. }
-            | Self::SleeveYields
-            | Self::DutyTooMuch { .. }
-            | Self::CountersinkTooWide { .. }
-            | Self::CountersinkInHole { .. }
-            | Self::NoCentreDrill { .. }
-            | Self::FilletTooLarge { .. }
-            | Self::NoStraightShank
-            | Self::TooManyPasses
-            | Self::ToolCannotCut
-            | Self::SawCannotCut => Level::Stop,
-            Self::TitleTooLong
-            | Self::CobaltGradeNeeded
-            | Self::ToolAtItsLimit
-            | Self::CleansUpLow { .. }
-            | Self::ThinWall { .. }
-            | Self::ThreadLeft { .. }
-            | Self::ThreadCutAway
-            | Self::ThreadBelowHole { .. }
-            | Self::ReamBelowHole { .. }
-            | Self::StepNotWider
-            | Self::HolesMeet { .. }
-            | Self::FeatureOffShank { .. }
-            | Self::FeatureCutsNothing
-            | Self::CrossHoleStays { .. }
-            | Self::FilletInPart { .. }
-            | Self::ShoulderStandsOff { .. }
-            | Self::CountersinkOnThread { .. }
-            | Self::PointTouchesBottom { .. }
-            | Self::NoShoulder
-            | Self::LimitsAsked { .. }
-            | Self::SleeveTooThin { .. }
-            | Self::SleeveMaySlip { .. }
-            | Self::CaseTurnedAway { .. }
-            | Self::CaseDepthUnknown
-            | Self::DutyIncomplete
-            | Self::SafetyLow { .. }
-            | Self::MayNotGoIn { .. }
-            | Self::FilletMeetsEdge { .. }
-            | Self::ShoulderTooLow { .. }
-            | Self::ShorterThanStandard { .. }
-            | Self::SharpShoulder
-            | Self::SharpEnd
-            | Self::FacedBack { .. }
-            | Self::LengthAlready
-            | Self::NothingToTurn
-            | Self::InfeedTooFine { .. }
-            | Self::LastCutsReduced { .. }
-            | Self::HardEnd => Level::Caution,
-        }
-    }
 }

@@ -4,8 +4,8 @@ use super::Checked;
 use super::finding::{Code, Finding};
 use crate::cutting::is_hard;
 use crate::job::{
-    Bore, BoreEnd, BoreField, CentreOrder, CutOffMethod, Field, Hole, Job, Section, SectionField,
-    Turned,
+    Bore, BoreEnd, BoreField, CentreOrder, CutOffMethod, EdgeField, Field, Hole, Job, MachineField,
+    RateField, Section, SectionField, Turned,
 };
 use crate::part::{BoreShape, Received, SAME, STEEPEST, TaperEnds};
 use crate::quantity::{Angle, Length, TaperRatio};
@@ -22,6 +22,27 @@ pub(super) fn form_findings(job: &Job) -> Vec<Finding> {
         findings.push(Finding::at(Field::Sections, Code::NoSection));
     }
     let part = &job.part;
+    let names = [
+        (
+            &job.shop.machine.name,
+            Job::MOST_NAME_CHARACTERS,
+            Field::Machine(MachineField::Name),
+        ),
+        (
+            &job.shop.edge.name,
+            Job::MOST_NAME_CHARACTERS,
+            Field::Edge(EdgeField::Name),
+        ),
+        (
+            &job.shop.rates.currency,
+            Job::MOST_CURRENCY_CHARACTERS,
+            Field::Rate(RateField::Currency),
+        ),
+    ];
+    let long = names
+        .into_iter()
+        .filter(|(name, most, _)| name.chars().count() > *most);
+    findings.extend(long.map(|(_, _, field)| Finding::at(field, Code::NameTooLong)));
     let lists = [
         (
             Field::HeadBeyond,
@@ -31,6 +52,17 @@ pub(super) fn form_findings(job: &Job) -> Vec<Finding> {
         (Field::Sections, part.sections.len(), Job::MOST_SECTIONS),
         (Field::Features, part.features.len(), Job::MOST_FEATURES),
         (Field::Bores, part.bores.len(), Job::MOST_BORES),
+        (
+            Field::Machine(MachineField::Speeds),
+            job.shop.machine.speeds.count(),
+            Job::MOST_GEARS,
+        ),
+        (
+            Field::Machine(MachineField::Feeds),
+            job.shop.machine.feeds.count(),
+            Job::MOST_GEARS,
+        ),
+        (Field::Pins, job.setup.pins.len(), Job::MOST_PINS),
     ];
     let long = lists.into_iter().filter(|(_, count, most)| count > most);
     findings.extend(long.map(|(field, ..)| Finding::at(field, Code::TooMany)));
@@ -110,6 +142,16 @@ pub(super) fn taper_findings(job: &Job, checked: &Checked) -> Vec<Finding> {
         .collect()
 }
 
+/// Whether the part swings over the cross-slide.
+pub(super) fn swing_finding(checked: &Checked, received: &Received) -> Option<Finding> {
+    let field = Field::Machine(MachineField::Swing);
+    let swing = checked.length(field)?;
+    let all = received.whole_outer();
+    let largest = all.largest(all.start(), all.end())?.radius * 2.0;
+    let stop = Code::TooLargeToSwing { largest };
+    (swing < largest).then(|| Finding::at(field, stop))
+}
+
 /// What happens to a shank that is too short for a cut, or has its length already.
 pub(super) fn length_findings(
     cut: &CutOff,
@@ -187,17 +229,22 @@ pub(crate) fn shoulder_findings(
     shoulder.into_iter().chain(end).collect()
 }
 
-fn fillet_finding(received: &Received, shank: &WantedShank, fillet: Length) -> Option<Finding> {
+/// How high the shoulder stands above the finished shank; `None` where it is none.
+pub(super) fn shoulder_height(received: &Received, shank: &WantedShank) -> Option<Length> {
     /// A step no higher than a broken edge holds nothing: common practice, no source.
     const NO_STEP: Length = Length::mm(0.05);
+    let height = received.head.radius_at(Length::ZERO) - shank.diameter / 2.0;
+    (NO_STEP <= height).then_some(height)
+}
+
+fn fillet_finding(received: &Received, shank: &WantedShank, fillet: Length) -> Option<Finding> {
     let at = |code| Some(Finding::at(Field::ShoulderRadius, code));
-    let head = received.head.radius_at(Length::ZERO);
-    let shoulder = head - shank.diameter / 2.0;
+    let Some(shoulder) = shoulder_height(received, shank) else {
+        return Some(Finding::at(Field::HeadDiameter, Code::NoShoulder));
+    };
     // The fillet is cut from the shank as received: it cannot be higher than the metal there.
     let metal = received.solid.radius_at(Length::ZERO) - shank.diameter / 2.0;
-    if shoulder < NO_STEP {
-        Some(Finding::at(Field::HeadDiameter, Code::NoShoulder))
-    } else if fillet.to_mm() > shoulder.to_mm() + SAME {
+    if fillet.to_mm() > shoulder.to_mm() + SAME {
         at(Code::FilletTooLarge { largest: shoulder })
     } else if fillet.to_mm() <= SAME {
         at(Code::SharpShoulder)

@@ -5,7 +5,9 @@
 mod checked;
 mod finding;
 mod judge;
+mod level;
 mod shape;
+mod timing;
 mod usual;
 
 use serde::Serialize;
@@ -16,8 +18,12 @@ pub use finding::{Code, Finding, Level};
 pub(crate) use judge::shoulder_findings;
 pub use usual::usual_value;
 
-use crate::cutting::passes::{PassQuestion, stock_off};
-use crate::cutting::{CycleTime, StockOff, usual_kerf};
+use crate::costing::{Cost, PlannedTime};
+use crate::cutting::passes::PassQuestion;
+use crate::cutting::{
+    CountPoint, FinishPlan, Saving, StockOff, ToolChoice, by_count, savings, stock_off, usual_kerf,
+};
+use crate::holding::{DialPlan, Hold, HoldingPlan};
 use crate::job::{Field, Job};
 use crate::order;
 use crate::part::{Pick, Profile, Received};
@@ -30,7 +36,9 @@ use crate::rework::{
     Bears, Centre, CleanUp, CutOff, Kept, Masses, MetalBudget, SizeLimits, Wall, WantedShank,
     bears, clean_up, cut_off, grip, kept, wall,
 };
+use crate::tables::ToolKind;
 use crate::working::Figure;
+use timing::TimeQuestion;
 
 /// All that follows from a job. What could not be computed is `None`, and a finding says why.
 #[derive(Clone, Debug, Default, PartialEq, Serialize)]
@@ -45,8 +53,18 @@ pub struct Plan {
     pub stock_off: Option<StockOff>,
     /// How deep to go for the countersink.
     pub centre: Option<Centre>,
-    /// How long the turning takes.
-    pub time: Option<CycleTime>,
+    /// Which tools turn the metal, and whether grinding is better.
+    pub tools: Option<ToolChoice>,
+    /// How shoulder, end and surface are finished.
+    pub finish: Option<FinishPlan>,
+    /// How the part is held, and what that does.
+    pub holding: Option<HoldingPlan>,
+    /// What the indicator's readings say.
+    pub dial: Option<DialPlan>,
+    /// How long all of it takes.
+    pub time: Option<PlannedTime>,
+    /// What it costs; `None` without a rate.
+    pub cost: Option<Cost>,
     /// The size limits of the finished diameter.
     pub limits: Option<SizeLimits>,
     /// The most that could be had of the stock.
@@ -132,6 +150,61 @@ pub fn plan(job: &Job) -> Plan {
     plan
 }
 
+/// What other rows of passes would bring: each number of passes, and each limit widened by [`WIDENED`].
+///
+/// Takes several times as long as [`plan`], so that it is asked for by itself. Empty where there are no passes.
+///
+/// [`WIDENED`]: crate::cutting::WIDENED
+///
+/// # Example
+/// ```
+/// use skimwright::{job::Job, plan::{compare, plan}};
+/// let job = Job::default();
+/// let compared = compare(&job, &plan(&job));
+/// let best = compared.counts.iter().find(|point| point.planned).unwrap();
+/// // Rows are evened where that costs no more than a hundredth.
+/// assert!(compared.counts.iter().all(|point| best.time <= point.time * 1.01));
+/// ```
+pub fn compare(job: &Job, plan: &Plan) -> Compared {
+    let checked = Checked::new(job);
+    let known = (
+        plan.stock_off.as_ref(),
+        plan.limits,
+        plan.shape.received.as_ref(),
+        plan.shape.shank.as_ref(),
+    );
+    let (Some(stock), Some(limits), Some(received), Some(shank)) = known else {
+        return Compared::default();
+    };
+    let hold = Hold::read(
+        job,
+        &checked,
+        received,
+        shank.length.min(received.shank_length),
+    );
+    let question = PassQuestion {
+        job,
+        checked: &checked,
+        received,
+        shank,
+        limits,
+        hold: hold.as_ref(),
+    };
+    Compared {
+        counts: by_count(&question, stock, timing::prices(job, &checked)),
+        savings: savings(&question, stock),
+    }
+}
+
+/// What other rows of passes would bring.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+pub struct Compared {
+    /// The best row of each number of passes, the fewest first.
+    pub counts: Vec<CountPoint>,
+    /// What widening a limit would bring, the most first.
+    pub savings: Vec<Saving>,
+}
+
 fn plan_part(job: &Job, checked: &Checked, received: Received, plan: &mut Plan) {
     let kerf = checked.or_usual(Field::Kerf, usual_kerf(job.shop.cut_off_method));
     let density = job.part.material.density();
@@ -169,10 +242,30 @@ fn plan_part(job: &Job, checked: &Checked, received: Received, plan: &mut Plan) 
             shank.diameter,
         ));
     }
+    let end = shank.as_ref().map(|shank| shank.length);
+    let end = end
+        .unwrap_or(received.shank_length)
+        .min(received.shank_length);
+    let hold = Hold::read(job, checked, &received, end);
     if let (Some(shank), Some(limits)) = (&shank, plan.limits) {
-        plan_turning(job, checked, &received, shank, limits, plan);
+        let question = PassQuestion {
+            job,
+            checked,
+            received: &received,
+            shank,
+            limits,
+            hold: hold.as_ref(),
+        };
+        plan_turning(&question, plan);
     }
     plan_end(job, checked, &received, shank.as_ref(), plan);
+    plan_work(
+        job,
+        checked,
+        &received,
+        (shank.as_ref(), hold.as_ref()),
+        plan,
+    );
     plan.shape.shank = shank;
     plan.shape.received = Some(received);
 }
@@ -187,14 +280,15 @@ fn wanted_shank(checked: &Checked, limits: Option<SizeLimits>) -> Option<WantedS
     ))
 }
 
-fn plan_turning(
-    job: &Job,
-    checked: &Checked,
-    received: &Received,
-    shank: &WantedShank,
-    limits: SizeLimits,
-    plan: &mut Plan,
-) {
+fn plan_turning(question: &PassQuestion, plan: &mut Plan) {
+    let PassQuestion {
+        job,
+        checked,
+        received,
+        shank,
+        limits,
+        ..
+    } = *question;
     plan.clean_up = clean_up::clean_up(received, shank, limits);
     let polishing = checked.length(Field::PolishingStock).unwrap_or_default();
     let clean = plan.clean_up.as_ref();
@@ -210,16 +304,16 @@ fn plan_turning(
     plan.walls = wall::walls(received, shank, limits);
     plan.findings
         .extend(wall::findings(&plan.walls, limits, &nominal));
-    let question = PassQuestion {
-        job,
-        checked,
-        received,
-        shank,
-        limits,
-    };
-    let (turning, findings) = stock_off(&question);
+    let (turning, findings) = stock_off(question);
     plan.findings.extend(findings);
-    (plan.stock_off, plan.time) = turning.unzip();
+    let stock = turning.as_ref().map(|it| it.most.value / 2.0);
+    let tools = ToolChoice::of(job, checked, limits, stock.unwrap_or_default());
+    if !tools.grind.is_empty() && job.shop.tool != ToolKind::Grinding {
+        plan.findings
+            .push(Finding::at(Field::Tool, Code::GrindInstead));
+    }
+    plan.tools = Some(tools);
+    plan.stock_off = turning;
 }
 
 /// The centre in the end, and where all the metal goes.
@@ -266,4 +360,50 @@ fn plan_end(
     plan.shape.finished_holes = Some(holes);
     plan.shape.finished = Some(finished);
     plan.shape.new_centre = outline;
+}
+
+/// How the part is held under the passes, how long all of it takes, and what it costs.
+fn plan_work(
+    job: &Job,
+    checked: &Checked,
+    received: &Received,
+    (shank, hold): (Option<&WantedShank>, Option<&Hold>),
+    plan: &mut Plan,
+) {
+    plan.findings
+        .extend(judge::swing_finding(checked, received));
+    let (dial, findings) = DialPlan::read(job, checked, hold);
+    plan.findings.extend(findings);
+    plan.dial = dial;
+    if let Some(shank) = shank {
+        let has_shoulder = judge::shoulder_height(received, shank).is_some();
+        let stock = plan.stock_off.as_ref();
+        plan.finish = Some(FinishPlan::of(job, checked, (shank, has_shoulder), stock));
+    }
+    let Some(stock) = &plan.stock_off else {
+        return;
+    };
+    if let (Some(hold), Some(limits), Some(shank)) = (hold, plan.limits, shank) {
+        let end = (shank.fillet, plan.centre.as_ref());
+        let holding = HoldingPlan::of(job, hold, stock, limits, end);
+        plan.findings.extend(holding.findings(job));
+        plan.holding = Some(holding);
+    }
+    let Some(cut) = &plan.cut_off else {
+        return;
+    };
+    let question = TimeQuestion {
+        job,
+        checked,
+        received,
+        cut,
+        stock,
+    };
+    let mut findings = Vec::new();
+    let time = timing::time(&question, plan, &mut findings);
+    plan.cost = time
+        .as_ref()
+        .and_then(|time| timing::price(&question, time));
+    plan.time = time;
+    plan.findings.extend(findings);
 }

@@ -9,7 +9,8 @@ use super::read::{read, read_written};
 use super::read_error::ReadError;
 use super::unit::{Dimension, Unit};
 use super::units::{
-    Angle, Feed, Force, Hardness, Length, Power, RotationalSpeed, Speed, TaperRatio, Time, Torque,
+    Angle, Count, Feed, Force, Hardness, Length, Money, Power, RotationalSpeed, Share, Speed,
+    Stiffness, TaperRatio, Time, Torque,
 };
 
 /// One number as typed.
@@ -156,7 +157,7 @@ impl Entry {
         self.terms
             .iter()
             .map(|term| {
-                let size = term.number.value() * term.unit.in_base_units();
+                let size = term.unit.to_base(term.number.value());
                 if term.negative { -size } else { size }
             })
             .sum()
@@ -243,6 +244,10 @@ typed! {
     Torque, newton_metres, to_newton_metres, Torque;
     Power, watts, to_watts, Power;
     Hardness, hrc, to_hrc, Hardness;
+    Stiffness, newtons_per_um, to_newtons_per_um, Stiffness;
+    Money, of_currency, to_currency, Money;
+    Share, of_whole, to_whole, Share;
+    Count, pieces, to_pieces, Count;
 }
 
 /// An entry known to be of the dimension of `Q`.

@@ -23,6 +23,7 @@ pub use read_error::{MOST_CHARACTERS, ReadError, ReadErrorKind};
 pub use show::{Grade, Units};
 pub use unit::{Dimension, Unit};
 pub use units::{
-    Angle, Area, Density, Expansion, Feed, Force, Hardness, Length, Mass, Power, RotationalSpeed,
-    SecondMoment, Speed, Stress, TaperRatio, TemperatureStep, Time, Torque, Volume,
+    Angle, Area, Count, Density, Expansion, Feed, Force, Hardness, Length, Mass, Money, Power,
+    RemovalRate, RotationalSpeed, SecondMoment, Share, Speed, Stiffness, Stress, TaperRatio,
+    TemperatureStep, Time, Torque, Volume,
 };

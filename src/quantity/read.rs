@@ -422,7 +422,19 @@ fn spellings(dimension: Dimension) -> &'static [(&'static str, Unit)] {
             ("kw", Unit::Kilowatt),
             ("hp", Unit::Horsepower),
         ],
-        Dimension::Hardness => &[("hrc", Unit::RockwellC)],
+        Dimension::Hardness => &[
+            ("hrc", Unit::RockwellC),
+            ("hv", Unit::Vickers),
+            ("hbw", Unit::Brinell),
+            ("hb", Unit::Brinell),
+        ],
+        Dimension::Stiffness => &[
+            ("n/µm", Unit::NewtonPerMicrometre),
+            ("n/um", Unit::NewtonPerMicrometre),
+        ],
+        Dimension::Money => &[("¤", Unit::Currency)],
+        Dimension::Share => &[("%", Unit::Percent)],
+        Dimension::Count => &[("pcs", Unit::Piece)],
     }
 }
 

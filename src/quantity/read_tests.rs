@@ -161,7 +161,15 @@ fn by_uom(unit: Unit) -> f64 {
             return uom::si::f64::Angle::new::<uom::si::angle::degree>(7.25)
                 .get::<uom::si::angle::degree>();
         }
-        Unit::ToOne | Unit::RockwellC => return 7.25,
+        Unit::ToOne
+        | Unit::RockwellC
+        | Unit::NewtonPerMicrometre
+        | Unit::Currency
+        | Unit::Piece => return 7.25,
+        // 7.25 of a Vickers or Brinell number is 7.25/238 and 7.25/226 of 20 points: see the table.
+        Unit::Vickers => return 7.25 * 20.0 / 238.0,
+        Unit::Brinell => return 7.25 * 20.0 / 226.0,
+        Unit::Percent => return 0.0725,
         Unit::Newton => return Force::new::<newton>(7.25).get::<newton>(),
         Unit::Kilonewton => return Force::new::<kilonewton>(7.25).get::<newton>(),
         Unit::PoundForce => return Force::new::<pound_force>(7.25).get::<newton>(),
@@ -195,7 +203,11 @@ fn units_agree_with_uom() {
         (Dimension::Force, "N kN lbf lb"),
         (Dimension::Torque, "N·m Nm lbf·ft lbft ftlb"),
         (Dimension::Power, "W kW hp"),
-        (Dimension::Hardness, "HRC"),
+        (Dimension::Hardness, "HRC HV HBW HB"),
+        (Dimension::Stiffness, "N/µm N/um"),
+        (Dimension::Money, "¤"),
+        (Dimension::Share, "%"),
+        (Dimension::Count, "pcs"),
     ];
     let mut seen = Vec::new();
     for (dimension, words) in spellings {

@@ -4,8 +4,8 @@ use super::digits::push_digits;
 use super::entry::Entry;
 use super::unit::{Dimension, Unit};
 use super::units::{
-    Area, Feed, Force, Hardness, Length, Mass, Power, RotationalSpeed, SecondMoment, Speed, Stress,
-    TaperRatio, TemperatureStep, Time, Torque, Volume,
+    Area, Feed, Force, Hardness, Length, Mass, Money, Power, RotationalSpeed, SecondMoment, Speed,
+    Stress, TaperRatio, TemperatureStep, Time, Torque, Volume,
 };
 
 /// How lengths are shown. It never changes a job, only what is seen of it.
@@ -59,6 +59,10 @@ impl Units {
             Dimension::Power if inch => Unit::Horsepower,
             Dimension::Power => Unit::Kilowatt,
             Dimension::Hardness => Unit::RockwellC,
+            Dimension::Stiffness => Unit::NewtonPerMicrometre,
+            Dimension::Money => Unit::Currency,
+            Dimension::Share => Unit::Percent,
+            Dimension::Count => Unit::Piece,
         }
     }
 
@@ -138,6 +142,35 @@ impl Units {
             format!("{}{GAP}µin", decimal(length.to_inch() * 1e6, 0))
         } else {
             format!("{}{GAP}µm", trimmed(length.to_um(), 1))
+        }
+    }
+
+    /// How far two diameters differ: `12 µm`, `0.45 thou`.
+    pub fn difference(self, length: Length) -> String {
+        let value = self.difference_value(length);
+        let number = if self.is_inch() {
+            trimmed(value, 2)
+        } else {
+            whole_or_tenths(value)
+        };
+        format!("{number}{GAP}{}", self.difference_unit())
+    }
+
+    /// The number of the unit that differences of diameters are written in.
+    pub(crate) fn difference_value(self, length: Length) -> f64 {
+        if self.is_inch() {
+            length.to_inch() * 1000.0
+        } else {
+            length.to_um()
+        }
+    }
+
+    /// The sign of that unit.
+    pub(crate) const fn difference_unit(self) -> &'static str {
+        if self.is_inch() {
+            Unit::Thou.sign()
+        } else {
+            Unit::Micrometre.sign()
         }
     }
 
@@ -259,22 +292,22 @@ impl Units {
 
     /// An entry as it was typed when it is in the units in use, else converted; with its unit.
     pub fn entry(self, entry: &Entry) -> String {
-        if self.keeps_as_typed(entry) {
+        if keeps_as_typed(entry, self.typed_unit(entry.dimension())) {
             entry.to_string()
         } else {
             self.entry_value(entry)
         }
     }
 
-    /// The same for a field that names the unit in use beside it: only another unit is written out.
-    pub fn field_text(self, entry: &Entry) -> String {
-        let in_use = self.typed_unit(entry.dimension());
-        let text = if self.keeps_as_typed(entry) {
+    /// The same for a field that names the unit of its bare numbers beside it: only another unit is written out.
+    pub fn field_text(self, entry: &Entry, in_use: Unit) -> String {
+        let kept = keeps_as_typed(entry, in_use);
+        let text = if kept {
             entry.to_string()
         } else {
-            self.entry_value(entry).replace(GAP, " ")
+            self.entry_value_in(entry, in_use).replace(GAP, " ")
         };
-        if entry.terms().iter().any(|term| term.unit != in_use) && self.keeps_as_typed(entry) {
+        if kept && entry.terms().iter().any(|term| term.unit != in_use) {
             return text;
         }
         match text.strip_suffix(in_use.sign()) {
@@ -283,40 +316,58 @@ impl Units {
         }
     }
 
-    /// Whether an entry is in the units in use, so that it is shown as it was typed.
-    fn keeps_as_typed(self, entry: &Entry) -> bool {
-        let unit_free = matches!(
-            entry.dimension(),
-            Dimension::Time
-                | Dimension::Rotation
-                | Dimension::Angle
-                | Dimension::Taper
-                | Dimension::Hardness
-        );
-        unit_free
-            || entry
-                .terms()
-                .iter()
-                .all(|term| term.unit.is_inch() == self.is_inch())
-    }
-
     /// What an entry comes to, in the units in use: the said-back value beside a field.
     pub fn entry_value(self, entry: &Entry) -> String {
-        let unit = self.typed_unit(entry.dimension());
-        let decimals = match (entry.dimension(), self.is_inch()) {
-            (Dimension::Length | Dimension::Feed, true) => 5,
-            (Dimension::Length | Dimension::Feed, false)
-            | (Dimension::Angle | Dimension::Taper, _) => 4,
-            (Dimension::Speed, true) => 0,
-            (Dimension::Speed, false)
-            | (Dimension::Time | Dimension::Rotation | Dimension::Force | Dimension::Hardness, _) => {
-                1
-            }
-            (Dimension::Torque | Dimension::Power, _) => 2,
-        };
-        let number = trimmed(entry.base_value() / unit.in_base_units(), decimals);
-        format!("{number}{GAP}{}", unit.sign())
+        self.entry_value_in(entry, self.typed_unit(entry.dimension()))
     }
+
+    /// What an entry comes to in a unit of its dimension.
+    pub fn entry_value_in(self, entry: &Entry, unit: Unit) -> String {
+        base_value_in(entry.base_value(), unit)
+    }
+}
+
+/// Whether an entry is in the system of units of the one in use, so that it is shown as it was typed.
+fn keeps_as_typed(entry: &Entry, in_use: Unit) -> bool {
+    let unit_free = matches!(
+        entry.dimension(),
+        Dimension::Time
+            | Dimension::Rotation
+            | Dimension::Angle
+            | Dimension::Taper
+            | Dimension::Hardness
+            | Dimension::Stiffness
+            | Dimension::Money
+            | Dimension::Share
+            | Dimension::Count
+    );
+    let mut terms = entry.terms().iter();
+    unit_free || terms.all(|term| term.unit.is_inch() == in_use.is_inch())
+}
+
+/// A value in the base unit of its dimension, shown in `unit`.
+pub(crate) fn base_value_in(value: f64, unit: Unit) -> String {
+    let decimals = match (unit.dimension(), unit.is_inch()) {
+        (Dimension::Length, false) if unit == Unit::Micrometre => 2,
+        (Dimension::Length | Dimension::Feed, true) => 5,
+        (Dimension::Length | Dimension::Feed, false) | (Dimension::Angle | Dimension::Taper, _) => {
+            4
+        }
+        (Dimension::Speed, true) | (Dimension::Count, _) => 0,
+        (Dimension::Speed, false)
+        | (
+            Dimension::Time
+            | Dimension::Rotation
+            | Dimension::Force
+            | Dimension::Hardness
+            | Dimension::Stiffness
+            | Dimension::Share,
+            _,
+        ) => 1,
+        (Dimension::Torque | Dimension::Power | Dimension::Money, _) => 2,
+    };
+    let number = trimmed(value / unit.in_base_units(), decimals);
+    format!("{number}{GAP}{}", unit.sign())
 }
 
 /// A duration as a shop says it: `45 s`, `12 min`, `1 h 05 min`.
@@ -350,6 +401,11 @@ pub fn rotation(speed: RotationalSpeed) -> String {
 /// A hardness: `58 HRC`.
 pub fn hardness(hardness: Hardness) -> String {
     format!("{}{GAP}HRC", trimmed(hardness.to_hrc(), 1))
+}
+
+/// A sum of money without its currency, which is whatever text the person gives: `48.50`.
+pub fn money(money: Money) -> String {
+    decimal(money.to_currency(), 2)
 }
 
 /// A share of a whole: `51 %`; small ones with their tenths, `3.5 %`.

@@ -1,7 +1,7 @@
 //! How quantities are shown.
 
-use super::show::{Grade, Units, rotation, time};
-use super::units::{Feed, Length, RotationalSpeed, Speed, Time};
+use super::show::{Grade, Units, money, rotation, time};
+use super::units::{Feed, Length, Money, RotationalSpeed, Speed, Time};
 
 const GAP: char = '\u{a0}';
 
@@ -91,5 +91,35 @@ fn times_are_shown_as_a_shop_says_them() {
     ];
     for (seconds, wanted) in cases {
         assert_eq!(time(Time::seconds(seconds)).replace(GAP, " "), wanted);
+    }
+}
+
+#[test]
+fn money_is_shown_with_two_decimals_and_no_currency() {
+    for (sum, shown) in [
+        (0.0, "0.00"),
+        (0.004, "0.00"),
+        (48.5, "48.50"),
+        (1234.567, "1234.57"),
+        (-0.001, "0.00"),
+        (-2.5, "−2.50"),
+    ] {
+        assert_eq!(money(Money::of_currency(sum)), shown);
+    }
+}
+
+#[test]
+fn differences_of_diameters_are_told_as_finely_as_they_count() {
+    for (um, metric, inch) in [
+        (0.0, "0 µm", "0 thou"),
+        (0.44, "0.4 µm", "0.02 thou"),
+        (12.6, "13 µm", "0.5 thou"),
+        (254.0, "254 µm", "10 thou"),
+    ] {
+        let length = Length::um(um);
+        let said = |units: Units| units.difference(length).replace(GAP, " ");
+        assert_eq!(said(Units::Metric), metric);
+        assert_eq!(said(Units::InchDecimal), inch);
+        assert_eq!(said(Units::InchFraction), inch);
     }
 }

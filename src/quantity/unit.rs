@@ -30,6 +30,14 @@ pub enum Dimension {
     Power,
     /// Hardness; Rockwell C.
     Hardness,
+    /// Stiffness; base unit newton per micrometre.
+    Stiffness,
+    /// Money of whatever currency.
+    Money,
+    /// Shares of a whole; base unit the whole.
+    Share,
+    /// Whole pieces.
+    Count,
 }
 
 /// A unit that can be typed.
@@ -60,11 +68,17 @@ pub enum Unit {
     Kilowatt,
     Horsepower,
     RockwellC,
+    Vickers,
+    Brinell,
+    NewtonPerMicrometre,
+    Currency,
+    Percent,
+    Piece,
 }
 
 impl Unit {
     /// Every unit, by dimension, the metric base unit of each first. Links have an order of their own.
-    pub const ALL: [Self; 24] = [
+    pub const ALL: [Self; 30] = [
         Self::Millimetre,
         Self::Centimetre,
         Self::Metre,
@@ -89,6 +103,12 @@ impl Unit {
         Self::Kilowatt,
         Self::Horsepower,
         Self::RockwellC,
+        Self::Vickers,
+        Self::Brinell,
+        Self::NewtonPerMicrometre,
+        Self::Currency,
+        Self::Percent,
+        Self::Piece,
     ];
 
     /// What the unit measures.
@@ -109,7 +129,11 @@ impl Unit {
             Self::Newton | Self::Kilonewton | Self::PoundForce => Dimension::Force,
             Self::NewtonMetre | Self::PoundFoot => Dimension::Torque,
             Self::Watt | Self::Kilowatt | Self::Horsepower => Dimension::Power,
-            Self::RockwellC => Dimension::Hardness,
+            Self::RockwellC | Self::Vickers | Self::Brinell => Dimension::Hardness,
+            Self::NewtonPerMicrometre => Dimension::Stiffness,
+            Self::Currency => Dimension::Money,
+            Self::Percent => Dimension::Share,
+            Self::Piece => Dimension::Count,
         }
     }
 
@@ -140,10 +164,18 @@ impl Unit {
             Self::Kilowatt => "kW",
             Self::Horsepower => "hp",
             Self::RockwellC => "HRC",
+            Self::Vickers => "HV",
+            Self::Brinell => "HBW",
+            Self::NewtonPerMicrometre => "N/µm",
+            Self::Currency => "¤",
+            Self::Percent => "%",
+            Self::Piece => "pcs",
         }
     }
 
     /// How many base units of its dimension one of it is; exact by definition of the inch and the foot.
+    ///
+    /// Vickers and Brinell numbers have no such factor: [`Self::to_base`] reads their table.
     pub(crate) const fn in_base_units(self) -> f64 {
         match self {
             Self::Millimetre
@@ -156,7 +188,13 @@ impl Unit {
             | Self::Newton
             | Self::NewtonMetre
             | Self::Watt
-            | Self::RockwellC => 1.0,
+            | Self::RockwellC
+            | Self::Vickers
+            | Self::Brinell
+            | Self::NewtonPerMicrometre
+            | Self::Currency
+            | Self::Piece => 1.0,
+            Self::Percent => 0.01,
             Self::Centimetre => 10.0,
             Self::Metre | Self::Kilonewton | Self::Kilowatt => 1000.0,
             Self::Micrometre => 0.001,
@@ -167,6 +205,15 @@ impl Unit {
             Self::PoundForce => NEWTONS_PER_POUND_FORCE,
             Self::PoundFoot => NEWTON_METRES_PER_POUND_FOOT,
             Self::Horsepower => WATTS_PER_HORSEPOWER,
+        }
+    }
+
+    /// A number of this unit in the base unit of its dimension; any finite number is taken.
+    pub(crate) fn to_base(self, number: f64) -> f64 {
+        match self {
+            Self::Vickers => crate::tables::points_from_vickers(number),
+            Self::Brinell => crate::tables::points_from_brinell(number),
+            _ => number * self.in_base_units(),
         }
     }
 

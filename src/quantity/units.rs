@@ -157,6 +157,10 @@ quantity!(
     /// A feed: travel along the work in one revolution, kept in millimetres per revolution.
     Feed, mm_per_rev, to_mm_per_rev, "millimetres per revolution"
 );
+quantity!(
+    /// A volume of metal turned into chips in a time, kept in cubic centimetres per minute.
+    RemovalRate, cm3_per_min, to_cm3_per_min, "cubic centimetres per minute"
+);
 
 quantity!(
     /// A force, kept in newtons.
@@ -193,4 +197,20 @@ quantity!(
 quantity!(
     /// A taper as 1 in so many: the length on which the diameter changes by one.
     TaperRatio, one_in, to_one_in, "length over change of diameter"
+);
+quantity!(
+    /// A stiffness: the force that bends or pushes something by one micrometre, kept in newtons per micrometre.
+    Stiffness, newtons_per_um, to_newtons_per_um, "newtons per micrometre"
+);
+quantity!(
+    /// A share of a whole, kept as a part of one: 80 % is 0.8.
+    Share, of_whole, to_whole, "parts of one"
+);
+quantity!(
+    /// So many pieces; whole where pieces are.
+    Count, pieces, to_pieces, "pieces"
+);
+quantity!(
+    /// A sum of money, kept in whole units of whatever currency the person names.
+    Money, of_currency, to_currency, "units of the currency"
 );

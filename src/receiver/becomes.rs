@@ -240,6 +240,7 @@ fn wanted_of(job: &Job, received: &Received, shank: &Shank) -> Option<Wanted> {
     let step = received.head.radius_at(Length::ZERO) - shank.diameter / 2.0;
     let fillet = now.shoulder_radius.value();
     Some(Wanted {
+        roughness: now.roughness.clone(),
         diameter: standard_length(shank, shank.diameter)?,
         tolerance: standard_tolerance(shank)?,
         length: standard_length(shank, shank.length)?,

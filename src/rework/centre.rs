@@ -29,6 +29,16 @@ pub struct Centre {
     pub point_reach: Length,
 }
 
+impl Centre {
+    /// Diameter where the cone ends: of the pilot, or of the hole.
+    pub const fn pilot(&self) -> Length {
+        match self.on {
+            CentreOn::Solid { pilot, .. } => pilot,
+            CentreOn::Hole { bore } => bore,
+        }
+    }
+}
+
 /// What the centre is made on.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[serde(tag = "kind", rename_all = "kebab-case")]

@@ -5,7 +5,9 @@
 
 use super::geometry::{Geometry, Point, Role, Shape};
 use super::hatch::{Lean, hatch};
+use super::layers::{layers, picked_layer};
 use super::scale::{Scale, Side};
+use crate::cutting::StockOff;
 use crate::part::{Pick, Profile, Received, SAME};
 use crate::plan::Plan;
 use crate::quantity::Length;
@@ -27,6 +29,10 @@ pub(crate) struct Body<'a> {
     pub(super) finished: Option<Finished>,
     /// Where the cut is marked, and where the offcut begins.
     cut: Option<(Length, Length)>,
+    /// The passes whose layers are drawn.
+    pub(super) passes: Option<&'a StockOff>,
+    /// The place of the picked one of them.
+    pub(super) pass: Option<u8>,
 }
 
 /// The outlines of the finished part.
@@ -40,7 +46,7 @@ pub(super) struct Finished {
 }
 
 impl<'a> Body<'a> {
-    /// The outlines of a plan; what is not planned is left out.
+    /// The outlines of a plan; what is not planned is left out, and so are the passes.
     pub(crate) fn new(received: &'a Received, plan: &Plan) -> Self {
         let on_axis = received.bores.iter().filter(|bore| !is_beside(bore));
         let holes = on_axis.fold(Profile::default(), |all, bore| {
@@ -68,6 +74,8 @@ impl<'a> Body<'a> {
             holes,
             finished,
             cut,
+            passes: None,
+            pass: None,
         }
     }
 
@@ -110,11 +118,19 @@ impl<'a> Body<'a> {
         let mut shapes = Vec::new();
         self.push_removed(scale, &mut shapes);
         self.push_section(scale, &mut shapes);
+        if let Some(stock) = self.passes {
+            shapes.extend(layers(stock, self.received, scale, self.pass));
+        }
         self.push_open(scale, &mut shapes);
         self.push_received(scale, &mut shapes);
         self.push_threads(scale, &mut shapes);
         self.push_finished(scale, &mut shapes);
         self.push_cuts(scale, &mut shapes);
+        if let Some((stock, place)) = self.passes.zip(self.pass)
+            && let Some(pass) = stock.passes.get(usize::from(place))
+        {
+            shapes.push(picked_layer(pass, self.received, scale));
+        }
         self.push_cut_line(scale, &mut shapes);
         let ends = [
             scale.x(self.outer.start()) - OVERHANG,

@@ -44,6 +44,8 @@ pub struct Canvas {
     pub all: bool,
     /// The field that is looked at: where dimensions have to be left out, its own is not.
     pub picked: Option<Field>,
+    /// The place in the plan of the pass that is looked at: its layer is drawn in any case, and wide.
+    pub pass: Option<u8>,
 }
 
 impl Default for Canvas {
@@ -56,6 +58,7 @@ impl Default for Canvas {
             height: f64::INFINITY,
             all: false,
             picked: None,
+            pass: None,
         }
     }
 }
@@ -142,7 +145,11 @@ pub(super) fn draw(
             ..Drawing::default()
         };
     };
-    let body = Body::new(received, plan);
+    let mut body = Body::new(received, plan);
+    if stage == Stage::Plan {
+        body.passes = plan.stock_off.as_ref();
+        body.pass = canvas.pass;
+    }
     let mut scale = fit(received, &body, canvas, round);
     let wishes = Wishes {
         job,

@@ -13,6 +13,8 @@ use proptest::prelude::*;
 mod any_job;
 #[path = "kinds_tests.rs"]
 mod kinds;
+#[path = "layers_tests.rs"]
+mod layers;
 
 const STAGES: [Stage; 3] = [Stage::Received, Stage::Wanted, Stage::Plan];
 

@@ -69,6 +69,12 @@ pub enum Role {
     ThickOutline,
     /// The mark of the cut-off.
     CutLine,
+    /// The surface that a roughing pass leaves.
+    RoughLayer,
+    /// The surface that a last cut leaves.
+    LastLayer,
+    /// The surface that the picked pass leaves.
+    PickedLayer,
     /// The axis of the part, of a hole, of a cross hole.
     Axis,
     /// Where a stretch is taken out.

@@ -1,13 +1,15 @@
-//! The drawing of a job: a half-section to scale with its dimensions, as lines in canvas coordinates.
+//! The drawing of a job, a half-section to scale with its dimensions, and its charts: as lines in canvas coordinates.
 
 mod body;
 mod breaks;
+mod chart;
 mod cuts;
 mod dimension;
 mod drawing;
 mod geometry;
 mod hatch;
 mod holes;
+mod layers;
 mod marks;
 mod place;
 mod received;
@@ -15,6 +17,7 @@ mod room;
 mod scale;
 mod svg;
 
+pub use chart::{Chart, Compare, Dot, Tick, count_chart, form_chart};
 pub use dimension::{DimensionMark, Kind, Measure};
 pub use drawing::{Canvas, Drawing, Stage, drawing};
 pub use geometry::{Area, Geometry, Point, Role, Shape};

@@ -198,16 +198,19 @@ fn arrow_path(points: &[Point]) -> String {
 /// How a role is painted: line types of ISO 128-2, tints in grey.
 fn paint(role: Role, wide: f64) -> String {
     const DASHES: &str = " stroke-dasharray=\"14 3 2 3\"";
+    const TWO_DOTS: &str = " stroke-dasharray=\"14 3 2 3 2 3\"";
     let area = |tint: &str| format!("fill=\"{tint}\" stroke=\"none\"");
     match role {
         Role::RemovedArea => area("#e4e4e4"),
         Role::KerfArea => area("#aaa"),
         Role::OpenArea => area("#fff"),
-        Role::ThickOutline => stroke(wide),
+        Role::ThickOutline | Role::PickedLayer => stroke(wide),
         Role::CutLine => stroke(wide) + DASHES,
+        Role::LastLayer => stroke(wide / 2.0) + TWO_DOTS,
         Role::Axis => stroke(wide / 2.0) + DASHES,
         Role::RemovedHatch
         | Role::SectionHatch
+        | Role::RoughLayer
         | Role::ThinOutline
         | Role::ThreadThin
         | Role::FlatMark

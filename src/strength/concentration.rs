@@ -103,6 +103,9 @@ const LEAST_STEP: f64 = 1.02;
 /// form for tension would fall.
 const GREATEST_STEP: f64 = 3.0;
 
+/// What conversion between inch and mm rounds, and is forgiven.
+const ROUNDING: f64 = 1e-12;
+
 /// The least and greatest r/d compared with finite elements.
 const FILLETS: (f64, f64) = (0.02, 0.3);
 
@@ -139,7 +142,8 @@ pub fn shoulder(load: Load, large: Length, small: Length, fillet: Length) -> Opt
     let step = large / small;
     let fillet = fillet / small;
     let (least, most) = FILLETS;
-    let in_range = step <= GREATEST_STEP && least <= fillet && fillet <= most;
+    let in_range =
+        step <= GREATEST_STEP + ROUNDING && least - ROUNDING <= fillet && fillet <= most + ROUNDING;
     if step <= 1.0 {
         return Some(Concentration {
             factor: 1.0,

@@ -24,4 +24,5 @@ pub use fatigue::{
 pub use press_fit::{
     Elastic, Largest, Member, PRESS_FIT_SOURCE, PressFit, Pressed, after_flattening,
 };
+pub(crate) use section::ring_second;
 pub use section::{Basis, CrossSection, Section};

@@ -354,8 +354,8 @@ impl CrossSection<'_> {
     }
 }
 
-/// Second moment of a ring about a diameter.
-fn ring_second(outer: f64, inner: f64) -> f64 {
+/// Second moment of a ring about a diameter, in mm⁴, from its radii in mm; never below zero.
+pub(crate) fn ring_second(outer: f64, inner: f64) -> f64 {
     (FRAC_PI_4 * (outer.max(0.0).powi(4) - inner.powi(4))).max(0.0)
 }
 

@@ -51,16 +51,25 @@ mod bearings;
 mod centre_drills;
 mod collets;
 mod cutting_data;
+mod cutting_groups;
+mod file_bite;
 mod fits;
+mod group_classes;
 mod hardness;
+mod hardness_limits;
 mod iso286;
+mod jaw_grip;
+mod lathes;
 mod materials;
 mod mechanical;
 mod morse_ends;
+mod points;
 mod scales;
 mod shanks;
+mod specific_force;
 mod tapers;
 mod threads;
+mod tools;
 
 pub use bearings::{
     CONFIRMED_BEARING_BORE, CONFIRMED_SEAT_CLASS, SeatFinish, SeatLoad, bearing_bore,
@@ -68,24 +77,41 @@ pub use bearings::{
 };
 pub use centre_drills::{CENTRE_DRILLS, CentreDrill, CentreDrillSize, CentreDrillStandard};
 pub use collets::{COLLETS, Collet, ColletSize, ColletSystem};
-pub use cutting_data::{Condition, SpeedWindow, ToolKind, cutting_speed};
+pub use cutting_data::{Condition, SpeedWindow, cutting_speed};
+pub use cutting_groups::{
+    CUTTING_GROUPS, ClassForce, CuttingGroup, CuttingGroupData, GroupCondition, IsoGroup,
+    SECOND_CLASSES, SteelFamily,
+};
+pub use file_bite::{FileBite, FileHardness};
 pub use fits::{CONFIRMED_SLEEVE_RULES, FitKind, SleeveDuty, interference, least_sleeve_wall};
 pub use hardness::{OtherScales, confirmed_tensile_strength, other_scales, tensile_strength};
+pub(crate) use hardness_limits::hard_steel_window;
+pub use hardness_limits::{CONFIRMED_HARDNESS_LIMITS, HARDEST_TURNED, HardnessLimits};
 pub use iso286::{
     Deviations, HoleClass, ShaftClass, confirmed_deviations, confirmed_hole_deviations, deviations,
     hole_deviations, tolerance_grade,
 };
+pub use jaw_grip::{
+    CONFIRMED_CENTRE_HOLES, CONFIRMED_JAW_FRICTION, CONFIRMED_SCROLL_CHUCKS, GRIP_SAFETY_OF_CHUCK,
+    GRIP_SAFETY_OF_CUT, GrippedSurface, HAND_TIGHT_SHARE, HARD_CENTRE_HOLE, JAW_FRICTION,
+    JawFriction, JawSurface, PLAIN_CENTRE_HOLE, SCROLL_CHUCKS, SOFT_CENTRE_HOLE, ScrollChuck,
+    TEETH_BITE_UP_TO, jaw_friction,
+};
+pub use lathes::{USUAL_FINE_INFEED, UsualLathe, usual_lathe};
 pub use materials::{DENSITIES, DensityRange, MaterialDensity, WorkMaterial};
 pub use mechanical::Mechanical;
 pub use morse_ends::{MORSE_ENDS, MorseEnd};
+pub(crate) use points::{points_from_brinell, points_from_vickers};
 pub use scales::{HardnessBasis, HardnessScales, rockwell_from_brinell, rockwell_from_vickers};
 pub use shanks::{
     CONFIRMED_HYDRAULIC_INSERTION, EndThread, HYDRAULIC_BORES, INCLINED_FLAT_ANGLE, InclinedFlat,
     SHANKS, Shank, ShankDetail, ShankFlat, ShankForm, ShankSize, ShankTolerance,
     hydraulic_insertion,
 };
+pub use specific_force::{SpecificForce, specific_force};
 pub use tapers::{StandardTaper, TAPERS, TaperSeries, TaperSize};
 pub use threads::{StandardThread, THREADS, ThreadSeries, ThreadSize};
+pub use tools::{Taylor, ToolKind, ToolUsual, tool_usual};
 
 /// How far a figure was checked before it went into a table, best first.
 ///

@@ -20,10 +20,10 @@ for (const look of ['light', 'dark', 'sunlight']) {
       await toStage(page, stage);
       await assertAccessible(page);
     }
-    await figures(page).getByRole('button', { name: 'Turning time' }).click();
-    await dialog(page, 'Turning time').waitFor();
+    await figures(page).getByRole('button', { name: 'Whole time' }).click();
+    await dialog(page, 'Whole time').waitFor();
     await assertAccessible(page);
-    await closeDialog(page, 'Turning time');
+    await closeDialog(page, 'Whole time');
     await openMenu(page);
     await assertAccessible(page);
     await button(page, 'Start over').click();
@@ -121,7 +121,7 @@ eyeTest('the open field, its keys and the dialogs fit a narrow phone and a finge
   assert.deepEqual(await smallTexts(page), []);
   await closeDialog(page, 'Menu');
   await toStage(page, 'Plan');
-  for (const card of ['Cut off', 'Infeed per pass', 'Turning time']) {
+  for (const card of ['Cut off', 'Infeed per pass', 'Whole time']) {
     await figures(page).getByRole('button', { name: card }).click();
     await page.getByRole('dialog').waitFor();
     await looksRight(page, 360, card);
@@ -142,10 +142,10 @@ largeTextTest('text twice as large is cut off nowhere', async ({ open }) => {
     await toStage(page, stage);
     await looksRight(page, 412, stage);
   }
-  await figures(page).getByRole('button', { name: 'Turning time' }).click();
-  await dialog(page, 'Turning time').waitFor();
+  await figures(page).getByRole('button', { name: 'Whole time' }).click();
+  await dialog(page, 'Whole time').waitFor();
   await looksRight(page, 412, 'working');
-  await closeDialog(page, 'Turning time');
+  await closeDialog(page, 'Whole time');
   await toStage(page, 'Received');
   await tapDimension(page, /^Section 1: diameter/);
   await page.getByRole('group', { name: 'Keys that a phone lacks' }).waitFor();

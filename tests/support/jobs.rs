@@ -6,6 +6,9 @@
 //! the sizes of a workshop, so that most of them can be planned to the end.
 #![allow(dead_code, reason = "each test uses a part of it")]
 
+#[path = "shops.rs"]
+mod shops;
+
 use std::fmt::Debug;
 use std::ops::{Range, RangeInclusive};
 
@@ -13,15 +16,15 @@ use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::select;
+pub(crate) use shops::{setup, shop};
 use skimwright::job::{
-    Bore, BoreBottom, BoreEnd, CentreOrder, Cut, CutOffMethod, Datum, Duty, Feature, Flats,
-    FormVersion, HeadPiece, Hole, Job, Part, Place, Receiver, Section, Shop, Tolerance, Turned,
-    Wanted,
+    Bore, BoreBottom, BoreEnd, Cut, Datum, Duty, Feature, Flats, FormVersion, HeadPiece, Hole, Job,
+    Part, Place, Receiver, Section, Tolerance, Turned, Wanted,
 };
 use skimwright::quantity::{Dimension, Entered, Entry, Length, Number, Term, Typed, Unit};
 use skimwright::tables::{
-    CentreDrillSize, ColletSize, HoleClass, SeatLoad, ShaftClass, ShankSize, SleeveDuty, TaperSize,
-    ThreadSize, ToolKind, WorkMaterial,
+    CentreDrillSize, ColletSize, CuttingGroup, FileBite, HoleClass, SeatLoad, ShaftClass,
+    ShankSize, SleeveDuty, TaperSize, ThreadSize, WorkMaterial,
 };
 
 /// Which numbers a job is made of.
@@ -35,20 +38,27 @@ pub(crate) enum Numbers {
 
 /// Any job within the limits of its form.
 pub(crate) fn any_job() -> impl Strategy<Value = Job> {
-    prop_oneof![job(Numbers::Usual), job(Numbers::Any)]
+    prop_oneof![job(Numbers::Usual).boxed(), job(Numbers::Any).boxed()]
 }
 
 /// A job of one sort of numbers.
 pub(crate) fn job(numbers: Numbers) -> impl Strategy<Value = Job> {
-    (title(), part(numbers), wanted(numbers), shop(numbers)).prop_map(
-        |(title, part, wanted, shop)| Job {
+    // Boxed: a tree of all of them at once is too much for the stack of a test.
+    (
+        title().boxed(),
+        part(numbers).boxed(),
+        wanted(numbers).boxed(),
+        shop(numbers).boxed(),
+        setup(numbers).boxed(),
+    )
+        .prop_map(|(title, part, wanted, shop, setup)| Job {
             version: FormVersion,
             title,
             part,
             wanted,
             shop,
-        },
-    )
+            setup,
+        })
 }
 
 /// A title of up to the most characters, most of them such as people write.
@@ -123,7 +133,12 @@ fn usual_term(unit: Unit) -> impl Strategy<Value = Term> {
         Unit::InchPerRevolution => (1..20, 3..=3),
         Unit::Second | Unit::Minute => (0..60, 0..=0),
         Unit::RevolutionPerMinute => (50..4000, 0..=0),
-        Unit::Degree | Unit::RockwellC => (1..60, 0..=0),
+        Unit::Degree | Unit::RockwellC | Unit::NewtonPerMicrometre | Unit::Currency => {
+            (1..60, 0..=0)
+        }
+        Unit::Vickers | Unit::Brinell => (150..700, 0..=0),
+        Unit::Percent => (50..100, 0..=0),
+        Unit::Piece => (1..8, 0..=0),
         Unit::ToOne => (4..60, 0..=1),
         Unit::Newton | Unit::PoundForce | Unit::Watt => (1..5000, 0..=0),
         Unit::Kilonewton | Unit::Kilowatt | Unit::Horsepower => (1..50, 1..=1),
@@ -306,8 +321,13 @@ pub(crate) fn part(numbers: Numbers) -> impl Strategy<Value = Part> {
     let piece = (length(numbers), length(numbers))
         .prop_map(|(diameter, length)| HeadPiece { diameter, length });
     let hardness = move || option::of(entered(numbers));
-    (
+    let cuts = (
         any_of(WorkMaterial::ALL),
+        option::weighted(0.3, any_of(CuttingGroup::all())),
+        option::weighted(0.3, any_of(FileBite::ALL)),
+    );
+    (
+        cuts,
         (
             length(numbers),
             length(numbers),
@@ -318,23 +338,23 @@ pub(crate) fn part(numbers: Numbers) -> impl Strategy<Value = Part> {
         prop_oneof![4 => Just(None), 1 => length(numbers).prop_map(Some)],
         (sections, features, bores),
     )
-        .prop_map(
-            |(material, head, runout, hardness, shank_length, lists)| Part {
-                material,
-                head_diameter: head.0,
-                head_length: head.1,
-                head_beyond: head.2,
-                runout: runout.0,
-                end_runout: runout.1,
-                surface_hardness: hardness.0,
-                case_depth: hardness.1,
-                core_hardness: hardness.2,
-                shank_length,
-                sections: lists.0,
-                features: lists.1,
-                bores: lists.2,
-            },
-        )
+        .prop_map(|(cuts, head, runout, hardness, shank_length, lists)| Part {
+            material: cuts.0,
+            cutting_group: cuts.1,
+            file_bite: cuts.2,
+            head_diameter: head.0,
+            head_length: head.1,
+            head_beyond: head.2,
+            runout: runout.0,
+            end_runout: runout.1,
+            surface_hardness: hardness.0,
+            case_depth: hardness.1,
+            core_hardness: hardness.2,
+            shank_length,
+            sections: lists.0,
+            features: lists.1,
+            bores: lists.2,
+        })
 }
 
 /// Any receiver.
@@ -401,6 +421,7 @@ pub(crate) fn wanted(numbers: Numbers) -> impl Strategy<Value = Wanted> {
             option::of(length()),
             option::of(length()),
             option::of(length()),
+            option::weighted(0.3, length()),
         ),
         (receiver(numbers), duty(numbers)),
     )
@@ -411,51 +432,10 @@ pub(crate) fn wanted(numbers: Numbers) -> impl Strategy<Value = Wanted> {
             shoulder_radius: ends.0,
             end_chamfer: ends.1,
             countersink: optional.0,
+            roughness: optional.3,
             receiver_depth: optional.1,
             least_grip: optional.2,
             receiver,
             duty,
-        })
-}
-
-/// Any shop.
-pub(crate) fn shop(numbers: Numbers) -> impl Strategy<Value = Shop> {
-    let length = move || length(numbers);
-    let time = move || entered(numbers);
-    (
-        (
-            select(ToolKind::ALL.to_vec()),
-            select(CutOffMethod::ALL.to_vec()),
-            select(CentreOrder::ALL.to_vec()),
-        ),
-        (option::of(length()), length()),
-        (option::of(length()), length(), length()),
-        (
-            option::of(entered(numbers)),
-            option::of(entered(numbers)),
-            option::of(entered(numbers)),
-            entered(numbers),
-            length(),
-        ),
-        (time(), time(), time(), time()),
-    )
-        .prop_map(|(choices, cut_off, depths, speeds, times)| Shop {
-            tool: choices.0,
-            cut_off_method: choices.1,
-            kerf: cut_off.0,
-            facing_stock: cut_off.1,
-            centre_order: choices.2,
-            rough_infeed: depths.0,
-            last_cut: depths.1,
-            polishing_stock: depths.2,
-            cutting_speed: speeds.0,
-            rough_feed: speeds.1,
-            finish_feed: speeds.2,
-            top_speed: speeds.3,
-            approach: speeds.4,
-            set_time: times.0,
-            return_time: times.1,
-            measure_time: times.2,
-            polish_time: times.3,
         })
 }

@@ -1,5 +1,6 @@
 //! Jobs of a workshop's sizes, most of which can be planned to the end, with every length a whole number of
 //! thousandths of an inch, so that the same job can be typed in inches and in millimetres.
+#![allow(dead_code, reason = "each test uses a part of it")]
 
 use proptest::collection::vec;
 use proptest::option;

@@ -2,9 +2,12 @@
 //! with `#[path = "support/sound.rs"] mod sound;`.
 #![allow(dead_code, reason = "each test uses a part of it")]
 
-use skimwright::job::{Bore, BoreBottom, Field, Hole, Job, Section, Turned};
+use skimwright::job::{
+    Bore, BoreBottom, EdgeField, Field, Gears, HoldingField, Hole, Job, MachineField, Section,
+    Turned,
+};
 use skimwright::plan::{Finding, Plan};
-use skimwright::quantity::{Entered, Entry, Length, Unit, read};
+use skimwright::quantity::{Entered, Entry, Length, Typed, Unit, read};
 use skimwright::tables::ThreadSize;
 
 /// A length as typed in millimetres, or with its own unit.
@@ -43,6 +46,42 @@ pub(crate) fn with(mut job: Job, changes: &[(Field, &str)]) -> Job {
 /// A soft steel shank of 20 mm by 80 mm that becomes 16 h6 by 50 mm; nothing stands against it.
 pub(crate) fn sound() -> Job {
     Job::default()
+}
+
+/// The same on a lathe, in jaws and with a tool that nothing is too much for, in metal that wears no edge: only the
+/// speeds and feeds that are asked for limit a cut.
+pub(crate) fn ample(mut job: Job) -> Job {
+    job.part.material = skimwright::tables::WorkMaterial::Brass;
+    with(
+        job,
+        &[
+            (Field::Machine(MachineField::Power), "1000 kW"),
+            (Field::Machine(MachineField::Efficiency), "100 %"),
+            (Field::Machine(MachineField::SlowestSpeed), "5"),
+            (Field::Machine(MachineField::FastestSpeed), "50000"),
+            (Field::Machine(MachineField::HeadStiffness), "10000 N/µm"),
+            (Field::Machine(MachineField::TailStiffness), "10000 N/µm"),
+            (Field::Machine(MachineField::PostStiffness), "10000 N/µm"),
+            (Field::Holding(HoldingField::GripForce), "10000 kN"),
+            (Field::Edge(EdgeField::LeastFeed), "0.01"),
+            (Field::Edge(EdgeField::MostFeed), "3"),
+            (Field::Edge(EdgeField::LeastDepth), "0.01"),
+            (Field::Edge(EdgeField::MostDepth), "20"),
+        ],
+    )
+}
+
+/// A list of speeds or feeds, each as typed with its unit.
+#[track_caller]
+pub(crate) fn listed<Q: Typed>(texts: &[&str]) -> Gears<Q> {
+    Gears::Listed(texts.iter().map(|text| entered(text)).collect())
+}
+
+/// A number as typed, with its unit.
+#[track_caller]
+pub(crate) fn entered<Q: Typed>(text: &str) -> Entered<Q> {
+    let entry = read(text, Q::DIMENSION, None).expect("a number with its unit");
+    Entered::new(entry).expect("its own dimension")
 }
 
 pub(crate) fn cylinder(diameter: &str, length: &str) -> Section {

@@ -308,11 +308,16 @@ impl Fresh {
 
     /// A length that was found, not chosen, as fine as it can be measured.
     fn exact(self, length: Length) -> Option<Entered<Length>> {
-        if self.units.is_inch() {
-            plain(length.to_inch(), 4, Unit::Inch)
-        } else {
-            plain(length.to_mm(), 3, Unit::Millimetre)
-        }
+        exact(length, self.units)
+    }
+}
+
+/// A length as fine as it can be measured, in the unit in use.
+pub(super) fn exact(length: Length, units: Units) -> Option<Entered<Length>> {
+    if units.is_inch() {
+        plain(length.to_inch(), 4, Unit::Inch)
+    } else {
+        plain(length.to_mm(), 3, Unit::Millimetre)
     }
 }
 
@@ -335,7 +340,7 @@ fn is_first_choice(size: ThreadSize) -> bool {
 }
 
 /// A plain number of at most so many decimals, without zeros at its end.
-fn plain<Q: Typed>(value: f64, decimals: usize, unit: Unit) -> Option<Entered<Q>> {
+pub(super) fn plain<Q: Typed>(value: f64, decimals: usize, unit: Unit) -> Option<Entered<Q>> {
     Entered::read(&show::trimmed(value, decimals), unit).ok()
 }
 

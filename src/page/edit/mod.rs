@@ -2,8 +2,10 @@
 
 mod fresh;
 mod list;
+mod shop;
 mod wanted;
 
+use skimwright::cutting::Pass;
 use skimwright::job::{
     BoreBottom, BoreEnd, CentreOrder, Cut, CutOffMethod, Datum, Field, Flats, Hole, Job, Part,
     Place, Tolerance, Turned, TurnedKind,
@@ -12,10 +14,12 @@ use skimwright::part::{Candidate, Received};
 use skimwright::plan::{Plan, number_fields};
 use skimwright::quantity::{Dimension, Entered, Length, Unit, Units};
 use skimwright::tables::{
-    CentreDrillSize, ShaftClass, TaperSize, ThreadSize, ToolKind, WorkMaterial,
+    CentreDrillSize, CuttingGroup, FileBite, ShaftClass, TaperSize, ThreadSize, ToolKind,
+    WorkMaterial,
 };
 
 pub(crate) use list::{Kind, List, stands};
+pub(crate) use shop::{ShopEdit, can_pin};
 pub(crate) use wanted::WantedEdit;
 
 use fresh::Fresh;
@@ -23,8 +27,13 @@ use fresh::Fresh;
 /// One change.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Edit {
-    Title(String),
+    /// A name, or the currency.
+    Text(Field, String),
     Material(WorkMaterial),
+    /// What the material is more exactly; `None` is its usual group.
+    CuttingGroup(Option<CuttingGroup>),
+    /// How a file takes to it; `None` was not tried.
+    FileBite(Option<FileBite>),
     Add(Kind),
     Remove(List, u8),
     /// Behind the next one: outward, where the list follows the part.
@@ -51,12 +60,15 @@ pub(crate) enum Edit {
     Tool(ToolKind),
     CutOffMethod(CutOffMethod),
     CentreOrder(CentreOrder),
+    Shop(ShopEdit),
 }
 
 /// What a change is made with, besides the job.
 #[derive(Clone, Copy)]
 struct With<'a> {
     received: Option<&'a Received>,
+    /// The passes as they are planned.
+    passes: &'a [Pass],
     units: Units,
 }
 
@@ -64,7 +76,7 @@ impl Edit {
     /// The field that a run of these changes belongs to, so that they are one step of undo.
     pub(crate) const fn typing(&self) -> Option<Field> {
         match self {
-            Self::Title(_) => Some(Field::Title),
+            Self::Text(field, _) => Some(*field),
             _ => None,
         }
     }
@@ -85,14 +97,22 @@ impl Edit {
 
     /// Whether it puts a number into this field.
     pub(crate) fn fills(&self, field: Field) -> bool {
-        matches!(self, Self::Wanted(edit) if edit.fills(field))
+        match self {
+            Self::Wanted(edit) => edit.fills(field),
+            Self::Shop(edit) => edit.fills(field),
+            _ => false,
+        }
     }
 
     /// Whether rows change their places, so that a field that is open would be another's.
     pub(crate) const fn moves_rows(&self) -> bool {
         matches!(
             self,
-            Self::Remove(..) | Self::MoveOn(..) | Self::MoveBack(..) | Self::Copy(..)
+            Self::Remove(..)
+                | Self::MoveOn(..)
+                | Self::MoveBack(..)
+                | Self::Copy(..)
+                | Self::Shop(ShopEdit::RemovePin(_))
         )
     }
 
@@ -102,6 +122,7 @@ impl Edit {
     pub(crate) fn apply(&self, job: &mut Job, plan: &Plan, units: Units) -> bool {
         let with = With {
             received: plan.shape.received.as_ref(),
+            passes: plan.stock_off.as_ref().map_or(&[], |it| &it.passes),
             units,
         };
         self.try_on(job, with).is_some()
@@ -109,10 +130,14 @@ impl Edit {
 
     fn try_on(&self, job: &mut Job, with: With) -> Option<()> {
         match self {
-            Self::Title(title) => {
-                job.title = title.chars().take(Job::MOST_TITLE_CHARACTERS).collect();
+            Self::Text(field, text) => job.set_text(*field, text).then_some(())?,
+            Self::Material(material) => {
+                job.part.material = *material;
+                // A finer group belonged to the material before.
+                job.part.cutting_group = None;
             }
-            Self::Material(material) => job.part.material = *material,
+            Self::CuttingGroup(group) => job.part.cutting_group = *group,
+            Self::FileBite(bite) => job.part.file_bite = *bite,
             Self::Add(kind) => add(job, *kind, with)?,
             Self::Remove(list, index) => list::remove(&mut job.part, *list, *index)?,
             Self::MoveOn(list, index) => {
@@ -131,6 +156,7 @@ impl Edit {
                 *section = candidate.as_section(section, with.units)?;
             }
             Self::Wanted(edit) => edit.try_on(job, with)?,
+            Self::Shop(edit) => edit.try_on(job, with)?,
             Self::ToleranceClass(class) => job.wanted.tolerance = Tolerance::Class(*class),
             Self::ToleranceLimits => {
                 let (upper, lower) = if with.units.is_inch() {

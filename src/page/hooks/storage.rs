@@ -1,9 +1,11 @@
 //! The job and the view, kept in the browser.
 
-use skimwright::link;
+use gloo_events::EventListener;
+use skimwright::link::{self, encode_kept};
 use skimwright::quantity::Units;
 use yew::prelude::*;
 
+use crate::page::shelf::ShelfAction;
 use crate::page::state::{Action, Look, Stage};
 use crate::page::store::Store;
 
@@ -11,6 +13,8 @@ const JOB: &str = "skimwright.job";
 /// What could not be read is put here rather than lost.
 const ASIDE: &str = "skimwright.job.aside";
 const VIEW: &str = "skimwright.view";
+/// Lathes and tools that are kept for other jobs.
+const SHOP: &str = "skimwright.shop";
 /// What this page itself wrote into the address last.
 const ADDRESS: &str = "skimwright.address";
 
@@ -58,6 +62,36 @@ pub(crate) fn use_job_kept(store: &Store) {
         if let Some(job) = job {
             let kept = link::encode(job).is_ok_and(|text| write(JOB, &text));
             dispatcher.dispatch(Action::Stored(kept));
+        }
+    });
+}
+
+/// Reads the lathes and tools that are kept as the page opens, and again when another window changed them; keeps them
+/// after every change made here.
+#[hook]
+pub(crate) fn use_shelf_kept(store: &Store) {
+    let dispatcher = store.dispatcher();
+    use_effect_with((), move |()| {
+        let mut last = None;
+        let mut find = move || {
+            let found = read(SHOP);
+            // Another window that only writes its job says nothing of these.
+            if found != last {
+                last.clone_from(&found);
+                dispatcher.dispatch(Action::Shelf(ShelfAction::Found(found)));
+            }
+        };
+        find();
+        let listener =
+            web_sys::window().map(|window| EventListener::new(&window, "storage", move |_| find()));
+        move || drop(listener)
+    });
+    let dispatcher = store.dispatcher();
+    let kept = store.shelves.kept.clone();
+    use_effect_with(store.shelves.changes, move |changes| {
+        let written = || encode_kept(&kept).is_ok_and(|text| write(SHOP, &text));
+        if 0 < *changes && !written() {
+            dispatcher.dispatch(Action::Shelf(ShelfAction::Refused));
         }
     });
 }

@@ -9,6 +9,7 @@ mod wanted;
 use skimwright::job::Field;
 use yew::prelude::*;
 
+pub(crate) use care::{care_at_holding, care_at_passes};
 pub(crate) use plan::plan_stage;
 pub(crate) use received::received_stage;
 pub(crate) use wanted::wanted_stage;
@@ -27,7 +28,7 @@ fn group(store: &Store, title: &'static str, fields: &[Field]) -> Html {
 }
 
 /// Fields one below the other; those that the job has no place for are left out.
-fn fields_of(store: &Store, fields: &[Field]) -> Html {
+pub(super) fn fields_of(store: &Store, fields: &[Field]) -> Html {
     html! {
         <div class="fields">
             { for fields.iter().map(|field| field_control(store, *field, Place::List)) }

@@ -5,8 +5,13 @@ use yew::prelude::*;
 
 use super::care::{care, care_at_cut};
 use super::{fields_of, group};
+use crate::page::compared::chart_panels;
 use crate::page::figures::more_figures;
+use crate::page::finish::finish;
+use crate::page::holding::{dialling_in, holding};
 use crate::page::passes::pass_table;
+use crate::page::shop::shop_panels;
+use crate::page::spending::spending;
 use crate::page::store::{Store, words};
 use crate::page::strength::strength;
 use crate::page::words::Text;
@@ -16,6 +21,11 @@ pub(crate) fn plan_stage(store: &Store) -> Html {
     html! {
         <>
             { pass_table(store) }
+            { holding(store) }
+            { dialling_in(store) }
+            { finish(store) }
+            { chart_panels(store) }
+            { spending(store) }
             { care(store) }
             <section class="group">
                 <h2>{ words.say(Text::GroupCuttingOff) }</h2>
@@ -25,7 +35,7 @@ pub(crate) fn plan_stage(store: &Store) -> Html {
                 ]) }
             </section>
             { group(store, words.say(Text::GroupTurning), &[
-                Field::Tool,
+                Field::Aim,
                 Field::RoughInfeed,
                 Field::LastCut,
                 Field::PolishingStock,
@@ -41,6 +51,7 @@ pub(crate) fn plan_stage(store: &Store) -> Html {
                 Field::MeasureTime,
                 Field::PolishTime,
             ]) }
+            { shop_panels(store) }
             { strength(store) }
             { more_figures(store) }
         </>

@@ -1,16 +1,16 @@
 //! Received: the part as it came in.
 
-use skimwright::job::{Field, Job};
-use web_sys::HtmlInputElement;
+use skimwright::job::Field;
 use yew::prelude::*;
 
 use super::fields_of;
 use super::rows::list_group;
-use crate::page::edit::{Edit, List};
+use crate::page::edit::List;
+use crate::page::field::{Place, field_control};
 use crate::page::panel::panel;
 use crate::page::panels::fields_in;
-use crate::page::state::{Action, Panel};
-use crate::page::store::{Store, on, words};
+use crate::page::state::Panel;
+use crate::page::store::{Store, words};
 use crate::page::words::Text;
 
 pub(crate) fn received_stage(store: &Store) -> Html {
@@ -18,7 +18,7 @@ pub(crate) fn received_stage(store: &Store) -> Html {
     let more = words.say(Text::GroupMoreOfPart);
     html! {
         <>
-            <section class="group">{ title_field(store) }</section>
+            <section class="group">{ field_control(store, Field::Title, Place::List) }</section>
             <section class="group">
                 <h2>{ words.say(Text::GroupPart) }</h2>
                 { fields_of(store, &[
@@ -28,29 +28,5 @@ pub(crate) fn received_stage(store: &Store) -> Html {
             </section>
             { for [List::Sections, List::Features, List::Bores, List::Head].map(|list| list_group(store, list)) }
         </>
-    }
-}
-
-fn title_field(store: &Store) -> Html {
-    let words = words(store);
-    let dispatcher = store.dispatcher();
-    let oninput = Callback::from(move |event: InputEvent| {
-        let title = event.target_unchecked_into::<HtmlInputElement>().value();
-        dispatcher.dispatch(Action::Edit(Edit::Title(title)));
-    });
-    html! {
-        <div class="field">
-            <label for="list-title">{ words.say(Text::JobName) }</label>
-            <input
-                id="list-title"
-                class="field-input field-words"
-                type="text"
-                autocomplete="off"
-                maxlength={Job::MOST_TITLE_CHARACTERS.to_string()}
-                value={store.job.title.clone()}
-                {oninput}
-                onblur={on(store, || Action::Leave(Field::Title))}
-            />
-        </div>
     }
 }

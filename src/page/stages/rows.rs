@@ -5,6 +5,7 @@ use yew::prelude::*;
 
 use super::fields_of;
 use crate::page::edit::{Edit, Kind, List};
+use crate::page::markup::button;
 use crate::page::panel::panel;
 use crate::page::panels::fields_in;
 use crate::page::recognise::recognised;
@@ -171,7 +172,7 @@ fn adder(store: &Store, list: List) -> Html {
         html! {
             <div class="kinds">
                 { for kinds.into_iter().map(|kind| html! {
-                    <button type="button" class="button" onclick={add(kind)}>{ words.say(Text::Kind(kind)) }</button>
+                    { button(words.say(Text::Kind(kind)), add(kind)) }
                 }) }
             </div>
         }

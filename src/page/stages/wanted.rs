@@ -26,6 +26,7 @@ pub(crate) fn wanted_stage(store: &Store) -> Html {
                 Field::ShoulderRadius,
                 Field::EndChamfer,
                 Field::Countersink,
+                Field::Roughness,
             ]) }
             <section class="group">
                 <h2>{ words.say(Text::GroupReceiver) }</h2>

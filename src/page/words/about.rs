@@ -1,18 +1,27 @@
 //! What is said of receivers, of what the part could become, of strength, and of tapers that were measured.
 
-use skimwright::job::{Job, ReceiverKind};
+use skimwright::costing::Step;
+use skimwright::cutting::{GrindReason, Verdict};
+use skimwright::job::{
+    Aim, DialPlane, DialReads, Field, GearsError, JawFace, Job, ReceiverKind, Rigidity, Support,
+};
 use skimwright::part::{Candidate, Recognition};
 use skimwright::plan::Plan;
-use skimwright::quantity::Length;
+use skimwright::quantity::{Entry, Length};
 use skimwright::receiver::Becomes;
 use skimwright::rework::{Because, Offer, SurfaceLeft, Take, UnderDuty, Weakest};
 use skimwright::strength::Basis;
-use skimwright::tables::{ColletSize, FitKind, HoleClass, SeatLoad, Shank, ShankForm, SleeveDuty};
+use skimwright::tables::{
+    ColletSize, CuttingGroup, FileBite, FitKind, HoleClass, SeatLoad, Shank, ShankForm, SleeveDuty,
+};
 
 use super::{
-    Language, Words, english_becomes, english_receiver, english_recognise, english_strength,
+    Language, Words, english_becomes, english_cut, english_groups, english_receiver,
+    english_recognise, english_shop, english_strength, english_tools,
 };
 use crate::page::options::Standard;
+pub(super) use crate::page::shelf::Question;
+use crate::page::shelf::Shelf;
 
 /// A fixed text about receivers.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -94,6 +103,46 @@ pub(crate) enum OfTaper {
     ItIsThis,
 }
 
+/// A fixed text about the shop and how the part is set up.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) enum OfShop {
+    Tool,
+    Lathe,
+    Holding,
+    Dialling,
+    DiallingLead,
+    Pins,
+    PinsLead,
+    NoPins,
+    PinPlanned,
+    AddPin,
+    ToolChoice,
+    ToolChoiceLead,
+    WhyGrind,
+    StepTimes,
+    StepTimesLead,
+    Rates,
+    Plane(DialPlane),
+    Stepless,
+    Listed,
+    Support(Option<Support>),
+    Jaws(Option<JawFace>),
+    Rigidity(Rigidity),
+    DialReads(DialReads),
+    Aim(Aim),
+    Mine(Shelf),
+    Keep(Shelf),
+    KeepNeedsName(Shelf),
+    Kept,
+    ShelfFull,
+    ShelfUnread,
+    ShelfRefused,
+    TakeIn,
+    AskTitle(Question),
+    Replace,
+    AskNo,
+}
+
 /// One thing that a receiver asks, and what the shank gives.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Ask {
@@ -106,6 +155,105 @@ pub(crate) struct Ask {
 }
 
 impl Words {
+    /// Whether a tool turns the metal.
+    pub(crate) fn tool_verdict(self, verdict: Verdict) -> &'static str {
+        match self.language {
+            Language::English => english_tools::verdict(verdict),
+        }
+    }
+
+    /// Why to grind instead of turning.
+    pub(crate) fn grind_reason(self, reason: GrindReason) -> String {
+        match self.language {
+            Language::English => english_tools::grind(self, reason),
+        }
+    }
+
+    /// A step of the rework.
+    pub(crate) fn step(self, step: Step) -> &'static str {
+        match self.language {
+            Language::English => english_cut::step(step),
+        }
+    }
+
+    /// A finer group of the material, with its hardness.
+    pub(crate) fn cutting_group(self, group: Option<CuttingGroup>) -> String {
+        match self.language {
+            Language::English => english_groups::cutting_group(group),
+        }
+    }
+
+    /// How a file takes to the part.
+    pub(crate) fn file_bite(self, bite: Option<FileBite>) -> &'static str {
+        match self.language {
+            Language::English => english_groups::file_bite(bite),
+        }
+    }
+
+    /// The label of a list of speeds or feeds itself.
+    pub(crate) fn list_label(self, field: Field) -> &'static str {
+        match self.language {
+            Language::English => english_shop::list_label(field),
+        }
+    }
+
+    /// The note under a list of speeds or feeds.
+    pub(crate) fn list_hint(self) -> &'static str {
+        match self.language {
+            Language::English => english_shop::LIST_HINT,
+        }
+    }
+
+    /// What a list of speeds or feeds comes to.
+    pub(crate) fn gears(self, field: Field, list: &[&Entry]) -> String {
+        let shown = |entry: Option<&&Entry>| {
+            let entry = entry.map(|entry| self.units().entry_value(entry));
+            entry.unwrap_or_default()
+        };
+        let (from, to) = (shown(list.first()), shown(list.last()));
+        let (from, _) = super::split_unit(&from);
+        match self.language {
+            Language::English => english_shop::gears(field, list.len(), from, &to),
+        }
+    }
+
+    /// What is wrong with a list of speeds or feeds.
+    pub(super) fn bad_list(self, field: Field, error: &GearsError) -> String {
+        match self.language {
+            Language::English => english_shop::bad_list(self, field, error),
+        }
+    }
+
+    /// The name of a pinned pass.
+    pub(crate) fn pin(self, index: u8) -> String {
+        match self.language {
+            Language::English => english_shop::pin(index),
+        }
+    }
+
+    /// What a pinned pass is, in one line.
+    pub(crate) fn pin_line(self, job: &Job, index: u8) -> Option<String> {
+        let pin = job.setup.pins.get(usize::from(index))?;
+        let (after, infeed) = (self.entered(&pin.after), self.entered(&pin.infeed));
+        match self.language {
+            Language::English => Some(english_shop::pin_line(&after, &infeed)),
+        }
+    }
+
+    /// A planned pass, as one that can be pinned.
+    pub(crate) fn planned(self, number: usize, after: Length) -> String {
+        match self.language {
+            Language::English => english_shop::planned(number, &self.size(after)),
+        }
+    }
+
+    /// What is asked before something that is kept goes.
+    pub(crate) fn question(self, question: Question, name: &str) -> String {
+        match self.language {
+            Language::English => english_shop::question(question, name),
+        }
+    }
+
     /// All that the job's receiver asks.
     pub(crate) fn asks(self, job: &Job, plan: &Plan) -> Vec<Ask> {
         match self.language {

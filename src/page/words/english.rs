@@ -12,7 +12,8 @@ use skimwright::tables::{TaperSeries, ThreadSeries, ToolKind, WorkMaterial};
 
 use super::text::Text;
 use super::{
-    english_becomes, english_items, english_receiver, english_recognise, english_strength,
+    english_becomes, english_cut, english_items, english_receiver, english_recognise, english_shop,
+    english_strength, english_time,
 };
 use crate::page::state::{Look, Saved, Share, Shown, Stage};
 
@@ -101,6 +102,7 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::KeyInch => "Inch",
         Text::KeyMillimetre => "mm, millimetre",
         Text::KeySpace => "Space",
+        Text::KeySemicolon => "Semicolon",
         Text::FiguresLabel => "The five figures",
         Text::FigureName(shown) => figure_name(shown),
         Text::FigureMissing => "not yet",
@@ -108,7 +110,7 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::FigureShank => "Shank left",
         Text::FigureStock => "Infeed per pass",
         Text::FigureCentre => "Centre depth",
-        Text::FigureTime => "Turning time",
+        Text::FigureTime => "Whole time",
         Text::FromFreeEnd => "from free end",
         Text::ToFaceOff => "to face off",
         Text::Gripped => "grip",
@@ -125,18 +127,20 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::PassesLabel => "Passes",
         Text::PassNumber => "No.",
         Text::PassKind(kind) => pass_kind(kind),
+        Text::PassDial => "Dial in",
         Text::PassInfeed => "Infeed",
         Text::PassOff => "Off ⌀",
         Text::PassAfter => "⌀ after",
-        Text::PassMetal => "In metal",
+        Text::PassMetal => "Length",
         Text::PassSpeed => "Speed",
         Text::PassFeed => "Feed",
         Text::PassTime => "Time",
+        Text::PassMarks => "Notes",
         Text::NoPasses => "No passes: there is nothing to turn off.",
         Text::NoPassesYet => "No passes yet: the findings say why.",
         Text::PassesNote => {
-            "Infeed is on radius, as the cross-slide moves. Stop after each of the two last cuts and measure: the \
-             first shows what the second will do."
+            "Tap a pass for its forces and limits. Stop after each of the two last cuts and measure: the first shows \
+             what the second will do."
         }
         Text::MoreLabel => "More figures",
         Text::LimitsLabel => "Finished diameter, smallest to largest",
@@ -155,8 +159,11 @@ pub(super) const fn text(text: Text) -> &'static str {
              measure."
         }
         Text::CareDisc => {
-            "Abrasive disc: guard on, right speed for the disc, eye and ear protection, never twist it in the cut; \
-             cover the ways from the grit. Keep the work below 150 °C: no colour."
+            "Abrasive disc: guard on, eye and ear protection, never twist it in the cut; cover the ways from the grit. \
+             Keep the work below 150 °C: no colour."
+        }
+        Text::CareDiscSpeed => {
+            "The top speed printed on the disc must be more than the machine's; throw a dropped or old disc away."
         }
         Text::CareHard => {
             "Hard work: chips are hot and sharp, and an edge can burst. Keep the guard down; centre a hard end with \
@@ -177,6 +184,9 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::CareEstimates => {
             "Times and masses are estimates. Heat treatment and hidden flaws cannot be seen from here."
         }
+        Text::Cut(text) => english_cut::text(text),
+        Text::Time(text) => english_time::text(text),
+        Text::Shop(text) => english_shop::text(text),
         Text::Receiver(text) => english_receiver::text(text),
         Text::Becoming(text) => english_becomes::text(text),
         Text::Strength(text) => english_strength::text(text),
@@ -222,7 +232,6 @@ pub(super) const fn text(text: Text) -> &'static str {
              never send; who has the link has the job."
         }
         Text::ShareTitle => "Rework of a turned part",
-        Text::JobName => "Name of the job",
     }
 }
 
@@ -384,6 +393,9 @@ const fn tool_name(tool: ToolKind) -> &'static str {
         ToolKind::BrazedCarbide => "Brazed carbide",
         ToolKind::IndexableCarbide => "Carbide insert, coated",
         ToolKind::CubicBoronNitride => "Boron nitride (CBN) insert",
+        ToolKind::IndexableFlat => "Carbide insert, flat top",
+        ToolKind::Ceramic => "Ceramic insert",
+        ToolKind::Grinding => "Grinder on the tool post",
     }
 }
 
@@ -418,7 +430,8 @@ const fn figure_name(shown: Shown) -> &'static str {
         Shown::SpindleSpeed => "Spindle speed of the first pass",
         Shown::ConeDepth => "Depth of the cone",
         Shown::CentreDepth => "Depth to feed in",
-        Shown::Time => "Turning time",
+        Shown::Time => "Whole time",
+        Shown::Cost => "Whole cost",
         Shown::LargestDiameter => "Largest diameter to be had",
         Shown::Wall(_) => "Least wall",
         Shown::SleevePressure => "Pressure of the sleeve",
@@ -440,6 +453,13 @@ const fn figure_name(shown: Shown) -> &'static str {
         Shown::MassAfter => "Mass when finished",
         Shown::BalanceBefore => "Centre of gravity as received",
         Shown::BalanceAfter => "Centre of gravity when finished",
+        Shown::PassForce(_) => "Force down onto the tool",
+        Shown::PassPower(_) => "Power at the edge, at most",
+        Shown::PassSpeed(_) => "Spindle speed",
+        Shown::Slender => "Sticks out, over its diameter",
+        Shown::Deflection => "Larger by, where work and tool part most",
+        Shown::Ridge => "Ridges of the last cut",
+        Shown::CompoundAngle => "Compound slide, from the lathe's axis",
     }
 }
 

@@ -3,7 +3,7 @@
 use skimwright::job::{Field, ReceiverField};
 use skimwright::quantity::{Entry, MOST_CHARACTERS, ReadError, ReadErrorKind};
 
-use super::{Words, english_items};
+use super::{Words, english_cut, english_items, english_shop};
 use crate::page::edit::List;
 use crate::page::state::Wrong;
 
@@ -15,6 +15,8 @@ pub(super) const fn label(field: Field) -> &'static str {
         Field::HeadLength => "Head length",
         Field::HeadBeyond => "Pieces of the head",
         Field::Head(_, field) => english_items::head_label(field),
+        Field::CuttingGroup => "Cutting group",
+        Field::FileBite => "A new hand file on it",
         Field::Runout => "Runout (full reading)",
         Field::EndRunout => "Runout near the free end",
         Field::SurfaceHardness => "Hardness outside",
@@ -35,6 +37,7 @@ pub(super) const fn label(field: Field) -> &'static str {
         Field::ShoulderRadius => "Fillet radius at the shoulder",
         Field::EndChamfer => "Chamfer at the end, 45°",
         Field::Countersink => "Countersink diameter, 60°",
+        Field::Roughness => "Roughness Ra",
         Field::Receiver(field) => receiver_label(field),
         Field::ReceiverDepth => "Depth of the receiver",
         Field::LeastGrip => "Least length gripped",
@@ -44,6 +47,9 @@ pub(super) const fn label(field: Field) -> &'static str {
         Field::DutyPower => "Power",
         Field::DutySpeed => "Speed that it runs at",
         Field::Tool => "Turning tool",
+        Field::Edge(field) => english_shop::edge_label(field),
+        Field::Machine(field) => english_shop::machine_label(field),
+        Field::Aim => "Passes chosen for",
         Field::CutOffMethod => "Cut off with",
         Field::Kerf => "Kerf",
         Field::FacingStock => "Facing stock",
@@ -51,15 +57,21 @@ pub(super) const fn label(field: Field) -> &'static str {
         Field::RoughInfeed => "Most infeed when roughing",
         Field::LastCut => "Each last cut, off diameter",
         Field::PolishingStock => "Left for polishing, on diameter",
-        Field::CuttingSpeed => "Cutting speed",
-        Field::RoughFeed => "Feed, roughing",
-        Field::FinishFeed => "Feed, last cuts",
+        Field::CuttingSpeed => "Highest cutting speed",
+        Field::RoughFeed => "Highest feed, roughing",
+        Field::FinishFeed => "Highest feed, last cuts",
         Field::TopSpeed => "Highest spindle speed",
         Field::Approach => "Approach",
         Field::SetTime => "Set depth and engage",
         Field::ReturnTime => "Return",
         Field::MeasureTime => "Measure",
         Field::PolishTime => "Polish, once",
+        Field::Step(_, bound) => english_cut::time_bound(bound),
+        Field::Rate(field) => english_shop::rate_label(field),
+        Field::Holding(field) => english_shop::holding_label(field),
+        Field::Dial(_, quarter) => english_shop::quarter(quarter),
+        Field::Pins => "Pinned passes",
+        Field::Pin(_, field) => english_shop::pin_label(field),
     }
 }
 
@@ -79,6 +91,18 @@ const fn receiver_label(field: ReceiverField) -> &'static str {
 }
 
 pub(super) fn in_full(words: Words, field: Field) -> String {
+    match field {
+        Field::Dial(plane, quarter) => return english_shop::reading(plane, quarter),
+        Field::Pin(index, _) => {
+            let pin = english_shop::pin(index);
+            return format!("{pin}: {}", lower_first(label(field)));
+        }
+        Field::Step(step, bound) => {
+            let (step, bound) = (english_cut::step(step), english_cut::time_bound(bound));
+            return format!("{step}: {}", lower_first(bound));
+        }
+        _ => {}
+    }
     match List::of(field) {
         Some((list, Some(index))) => {
             format!("{}: {}", words.row(list, index), lower_first(label(field)))
@@ -97,6 +121,13 @@ pub(super) fn lower_first(text: &str) -> String {
 
 pub(super) const fn hint(field: Field) -> Option<&'static str> {
     Some(match field {
+        Field::CuttingGroup => {
+            "VDI 3323, as tool catalogues number them. Empty: that of the material."
+        }
+        Field::FileBite => {
+            "Tried where the tool will cut, where there is no hardness tester. May stay empty."
+        }
+        Field::Step(..) => "Each time. Empty: usual.",
         Field::Runout => {
             "Indicator on the shank near the shoulder, part held true by the features that stay."
         }
@@ -123,16 +154,25 @@ pub(super) const fn hint(field: Field) -> Option<&'static str> {
         Field::DutyOverhang => "From the shoulder to where the side load acts.",
         Field::WantedLength => "From the shoulder to the finished end.",
         Field::Countersink => "For the live centre. Empty: none.",
+        Field::Roughness => "Of the turned shank, such as 1.6 µm. Empty: nothing is asked.",
         Field::ReceiverDepth => {
             "How deep the holder, bore or bearing takes the shank. May stay empty."
         }
         Field::LeastGrip => "What the holder's maker asks for. May stay empty.",
         Field::Kerf => "Width of the cut. Empty: the usual one.",
         Field::FacingStock => "Left on the end, to be faced off.",
-        Field::RoughInfeed => "On radius. Empty: usual for tool and material.",
-        Field::CuttingSpeed | Field::RoughFeed | Field::FinishFeed => {
-            "Empty: usual for tool and material."
+        Field::RoughInfeed => {
+            "On radius; less is taken where less is better. Empty: the planner chooses."
         }
+        Field::CuttingSpeed | Field::RoughFeed | Field::FinishFeed => {
+            "Less is taken where less is better. Empty: the planner chooses."
+        }
+        Field::Aim => "Cost counts an hour of the shop against the edges that are used up.",
+        Field::Edge(field) => return english_shop::edge_hint(field),
+        Field::Machine(field) => return english_shop::machine_hint(field),
+        Field::Holding(field) => return english_shop::holding_hint(field),
+        Field::Pin(_, field) => return english_shop::pin_hint(field),
+        Field::Rate(field) => english_shop::rate_hint(field),
         Field::LastCut => "Two equal ones: the first shows what the second will do.",
         Field::TopSpeed => "Of machine, chuck and work, whichever is least.",
         Field::Approach => "Travel before the tool meets metal.",
@@ -153,31 +193,21 @@ pub(super) fn wrong(words: Words, field: Field, wrong: &Wrong, kept: Option<&str
             }
         }
         Wrong::OutOfBounds => out_of_bounds(words, field),
+        Wrong::BadList(error) => words.bad_list(field, error),
     }
 }
 
 /// What a field takes, said with its ends in the units in use.
 pub(super) fn out_of_bounds(words: Words, field: Field) -> String {
-    let Some(bounds) = field.bounds() else {
+    let each = field.of_each().unwrap_or(field);
+    let (Some(bounds), Some(unit)) = (each.bounds(), field.typed_unit(words.units())) else {
         return String::new();
     };
-    let unit = words_base_unit(bounds.dimension);
-    let shown = |value: f64| {
-        Entry::decimal(value, 3, unit)
-            .map_or_else(String::new, |entry| words.units().entry_value(&entry))
-    };
-    format!(
-        "This takes {} to {}.",
-        shown(bounds.least),
-        shown(bounds.most)
-    )
+    let [least, most] = bounds.shown_in(unit);
+    format!("This takes {least} to {most}.")
 }
 
-const fn words_base_unit(dimension: skimwright::quantity::Dimension) -> skimwright::quantity::Unit {
-    skimwright::quantity::Units::Metric.typed_unit(dimension)
-}
-
-fn unread(error: &ReadError) -> String {
+pub(super) fn unread(error: &ReadError) -> String {
     use ReadErrorKind as Kind;
     let place = error.at + 1;
     match &error.kind {
@@ -212,6 +242,6 @@ fn unread(error: &ReadError) -> String {
     }
 }
 
-fn short(text: &str) -> String {
+pub(super) fn short(text: &str) -> String {
     text.chars().take(12).collect()
 }

@@ -6,7 +6,7 @@ use skimwright::quantity::{Length, show};
 use skimwright::rework::Because;
 use skimwright::working::Value;
 
-use super::{Words, english_becomes, english_fields, english_strength};
+use super::{Words, english_becomes, english_fields, english_findings_cut, english_strength};
 use crate::page::edit::List;
 
 /// A finding in words.
@@ -428,40 +428,35 @@ pub(super) fn finding(words: Words, finding: &Finding) -> FindingWords {
             "There is nothing to turn off down to the polishing stock.".to_owned(),
             "Polish or grind to size.".to_owned(),
         ),
-        Code::InfeedTooFine { infeed, least } => (
-            format!(
-                "A last cut of {} infeed is finer than this tool can cut: it rubs.",
-                size(infeed)
-            ),
-            format!(
-                "Take {} infeed or more, or a sharper tool.",
-                at_least(least)
-            ),
-        ),
-        Code::LastCutsReduced { each } => (
-            format!(
-                "There is less metal than two last cuts want: each takes {} off the diameter.",
-                size(each)
-            ),
-            "Measure before the first: there is no roughing to learn from.".to_owned(),
-        ),
-        Code::TooManyPasses => (
-            "More than 200 passes would be needed.".to_owned(),
-            "Take a deeper infeed when roughing.".to_owned(),
-        ),
-        Code::ToolCannotCut => (
-            "This tool does not cut this material.".to_owned(),
-            "Choose a harder tool, or grind it.".to_owned(),
-        ),
-        Code::CobaltGradeNeeded => (
-            "Plain high-speed steel does not stand this material.".to_owned(),
-            "Take a cobalt grade, or carbide.".to_owned(),
-        ),
-        Code::ToolAtItsLimit => (
-            "This tool is at its limit here: light finishing cuts, and no harder than 55 HRC."
-                .to_owned(),
-            "Take boron nitride, or grind it.".to_owned(),
-        ),
+        Code::InfeedTooFine { .. }
+        | Code::LastCutsReduced { .. }
+        | Code::LastCutsLighter { .. }
+        | Code::TooManyPasses
+        | Code::ToolCannotCut
+        | Code::CobaltGradeNeeded
+        | Code::ToolAtItsLimit
+        | Code::ToolWithCare { .. }
+        | Code::SoftCoreUnderTool { .. }
+        | Code::NoGears
+        | Code::GearsCrossed
+        | Code::NameTooLong
+        | Code::TooLargeToSwing { .. }
+        | Code::NoPass { .. }
+        | Code::NoRowOfPasses
+        | Code::PinsOverlap { .. }
+        | Code::PinOutside { .. }
+        | Code::PinBreaks { .. }
+        | Code::GivesWay { .. }
+        | Code::RoughnessNotReached { .. }
+        | Code::SpeedAboveWindow { .. }
+        | Code::NoRate
+        | Code::TimesCrossed
+        | Code::MayChatter { .. }
+        | Code::ShortGrip { .. }
+        | Code::CentreWithoutHole
+        | Code::DialNotPossible
+        | Code::DialIncomplete
+        | Code::GrindInstead => return english_findings_cut::finding(words, finding),
         Code::SawCannotCut => (
             "This material is harder than a saw.".to_owned(),
             "Cut it with an abrasive disc or wheel.".to_owned(),

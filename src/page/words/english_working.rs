@@ -59,7 +59,37 @@ pub(super) fn meaning(words: Words, meaning: Meaning) -> String {
         Meaning::Friction => "Friction, likely",
         Meaning::SeatLength => "Length of the seat",
         Meaning::RoomToAssemble => "Room to slip on",
+        Meaning::SpindlePower => "Power that reaches the spindle",
+        Meaning::HighForce => "Tangential force, high end",
+        Meaning::SpecificForce => "Specific force of a chip of 1 mm × 1 mm, likely",
+        Meaning::ChipThickness => "Mean thickness of the chip",
+        Meaning::ForceExponent => "How it falls with thickness",
+        Meaning::PassInfeed => "Infeed of the pass",
+        Meaning::PassFeed => "Feed of the pass",
+        Meaning::PassSpeed => "Cutting speed of the pass",
+        Meaning::RakeFactor => "Factor for the rake",
+        Meaning::SlowFactor => "Factor for slow cutting",
+        Meaning::AcrossForce => "Force across the work in the last cut, at most",
+        Meaning::StiffnessThere => "Stiffness between work and tool there",
+        Meaning::Overhang => "Sticks out",
+        Meaning::EqualDiameter => "Plain bar that is as stiff",
         Meaning::RunoutThere => "Runout there, full reading",
+        Meaning::FeedingMean => "Under feed, mean",
+        Meaning::StepsMean => "All else, mean",
+        Meaning::TimeDeviation => "Standard deviation of the total",
+        Meaning::TimeSkewness => {
+            "Skewness: above zero, it is more often much slower than much quicker"
+        }
+        Meaning::PaceSpread => "How much quicker or slower than usual one person may work",
+        Meaning::TotalTime => "Whole time, likely",
+        Meaning::HourlyRate => "Charge for an hour",
+        Meaning::EdgesCharged => "Edges charged",
+        Meaning::EdgePrice => "Price of an edge",
+        Meaning::DiscsUsed => "Cut-off discs used up",
+        Meaning::DiscPrice => "Price of a disc",
+        Meaning::Consumables => "Oil, cloth, abrasive, packing",
+        Meaning::MinimumCharge => "Least that is charged, postage apart",
+        Meaning::Postage => "Postage",
     };
     fixed.to_owned()
 }

@@ -4,14 +4,23 @@
 //! same functions, each a `match` over all that can be said, so that the compiler finds what is missing.
 
 mod about;
+mod about_cut;
+mod about_time;
 mod english;
 mod english_becomes;
+mod english_cut;
 mod english_fields;
 mod english_findings;
+mod english_findings_cut;
+mod english_groups;
+mod english_holding;
 mod english_items;
 mod english_receiver;
 mod english_recognise;
+mod english_shop;
 mod english_strength;
+mod english_time;
+mod english_tools;
 mod english_working;
 mod text;
 
@@ -23,7 +32,9 @@ use skimwright::quantity::{
 use skimwright::sheet::{Mark, Measure};
 use skimwright::working::{Input, Meaning, Source, Value};
 
-pub(crate) use about::{Ask, OfBecoming, OfReceiver, OfStrength, OfTaper};
+pub(crate) use about::{Ask, OfBecoming, OfReceiver, OfShop, OfStrength, OfTaper};
+pub(crate) use about_cut::OfCut;
+pub(crate) use about_time::{OfTime, money_in};
 pub(crate) use english_findings::FindingWords;
 pub(crate) use text::Text;
 
@@ -178,6 +189,7 @@ impl Words {
     pub(crate) fn value(self, value: Value) -> String {
         match value {
             Value::Length(grade, length) => self.units.length(length, grade),
+            Value::Fine(length) => self.units.fine(length),
             Value::Angle(angle) => format!("{}°", show::trimmed(angle.to_degrees(), 3)),
             Value::Time(time) => show::time(time),
             Value::Speed(speed) => self.units.speed(speed),
@@ -194,12 +206,17 @@ impl Words {
             Value::Torque(torque) => self.units.torque(torque),
             Value::Power(power) => self.units.power(power),
             Value::Stress(stress) => self.units.stress(stress),
+            Value::Stiffness(stiffness) => {
+                let stiffness = show::trimmed(stiffness.to_newtons_per_um(), 1);
+                format!("{stiffness}\u{a0}N/µm")
+            }
             Value::TemperatureStep(step) => self.units.temperature_step(step),
             Value::Hardness(hardness) => show::hardness(hardness),
             Value::Taper(ratio) => show::taper(ratio),
             Value::Share(share) => show::share(share),
             Value::Ratio(ratio) => show::trimmed(ratio, 4),
             Value::Count(count) => count.to_string(),
+            Value::Money(money) => show::money(money),
         }
     }
 

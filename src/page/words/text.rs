@@ -9,7 +9,9 @@ use skimwright::rework::CutKind;
 use skimwright::sheet::Measure;
 use skimwright::tables::{ShaftClass, TaperSeries, ThreadSeries, ToolKind, WorkMaterial};
 
-use super::about::{OfBecoming, OfReceiver, OfStrength, OfTaper};
+use super::about::{OfBecoming, OfReceiver, OfShop, OfStrength, OfTaper};
+use super::about_cut::OfCut;
+use super::about_time::OfTime;
 use crate::page::edit::{Kind, List};
 use crate::page::state::{Look, Saved, Shown, Stage};
 
@@ -91,6 +93,7 @@ pub(crate) enum Text {
     KeyInch,
     KeyMillimetre,
     KeySpace,
+    KeySemicolon,
     // Figures
     FiguresLabel,
     FigureName(Shown),
@@ -116,6 +119,7 @@ pub(crate) enum Text {
     PassesLabel,
     PassNumber,
     PassKind(PassKind),
+    PassDial,
     PassInfeed,
     PassOff,
     PassAfter,
@@ -123,6 +127,7 @@ pub(crate) enum Text {
     PassSpeed,
     PassFeed,
     PassTime,
+    PassMarks,
     NoPasses,
     NoPassesYet,
     PassesNote,
@@ -142,6 +147,7 @@ pub(crate) enum Text {
     CareLabel,
     CareSetUp,
     CareDisc,
+    CareDiscSpeed,
     CareHard,
     CareChips,
     CareDust,
@@ -149,6 +155,12 @@ pub(crate) enum Text {
     CarePolish,
     CareLives,
     CareEstimates,
+    // Passes, holding, finishing
+    Cut(OfCut),
+    // Charts, time and cost
+    Time(OfTime),
+    // The shop and how the part is set up
+    Shop(OfShop),
     // Receivers, what it could become, strength, tapers that were measured
     Receiver(OfReceiver),
     Becoming(OfBecoming),
@@ -187,5 +199,4 @@ pub(crate) enum Text {
     PrivacyLabel,
     Privacy,
     ShareTitle,
-    JobName,
 }

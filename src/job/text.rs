@@ -1,0 +1,77 @@
+//! The fields that are plain texts: names, and the currency.
+
+use super::{EdgeField, Field, Job, MachineField, RateField};
+
+impl Field {
+    /// The most characters that a field of text takes; `None` for all other fields.
+    pub const fn most_characters(self) -> Option<usize> {
+        Some(match self {
+            Self::Title => Job::MOST_TITLE_CHARACTERS,
+            Self::Machine(MachineField::Name) | Self::Edge(EdgeField::Name) => {
+                Job::MOST_NAME_CHARACTERS
+            }
+            Self::Rate(RateField::Currency) => Job::MOST_CURRENCY_CHARACTERS,
+            _ => return None,
+        })
+    }
+}
+
+impl Job {
+    /// The text of a field; `None` for fields that are no texts.
+    pub fn text(&self, field: Field) -> Option<&str> {
+        Some(match field {
+            Field::Title => &self.title,
+            Field::Machine(MachineField::Name) => &self.shop.machine.name,
+            Field::Edge(EdgeField::Name) => &self.shop.edge.name,
+            Field::Rate(RateField::Currency) => &self.shop.rates.currency,
+            _ => return None,
+        })
+    }
+
+    /// Puts a text into a field, cut to what the field takes. False, and nothing changed, for fields that are no
+    /// texts.
+    ///
+    /// # Example
+    /// ```
+    /// use skimwright::job::{Field, Job};
+    /// let mut job = Job::default();
+    /// assert!(job.set_text(Field::Title, "Milling arbor"));
+    /// assert_eq!(job.text(Field::Title), Some("Milling arbor"));
+    /// assert!(!job.set_text(Field::Kerf, "1.3"));
+    /// ```
+    pub fn set_text(&mut self, field: Field, text: &str) -> bool {
+        let place = match field {
+            Field::Title => &mut self.title,
+            Field::Machine(MachineField::Name) => &mut self.shop.machine.name,
+            Field::Edge(EdgeField::Name) => &mut self.shop.edge.name,
+            Field::Rate(RateField::Currency) => &mut self.shop.rates.currency,
+            _ => return false,
+        };
+        let most = field.most_characters().unwrap_or_default();
+        *place = text.chars().take(most).collect();
+        true
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_text_is_cut_to_what_its_field_takes() {
+        let fields = [
+            Field::Title,
+            Field::Machine(MachineField::Name),
+            Field::Edge(EdgeField::Name),
+            Field::Rate(RateField::Currency),
+        ];
+        for field in fields {
+            let mut job = Job::default();
+            let most = field.most_characters().unwrap_or_default();
+            assert!(job.set_text(field, &"é".repeat(most + 1)), "{field}");
+            assert_eq!(job.text(field), Some("é".repeat(most).as_str()), "{field}");
+            assert!(job.set_text(field, ""), "{field}");
+            assert_eq!(job, Job::default(), "{field}");
+        }
+    }
+}
