@@ -10,7 +10,8 @@ mod measure;
 #[cfg(not(target_arch = "wasm32"))]
 fn main() {
     let begun = std::time::Instant::now();
-    for line in measure::lines("native", || begun.elapsed().as_secs_f64() * 1e6) {
+    let now = || begun.elapsed().as_secs_f64() * 1e6;
+    for line in measure::lines("native", &now) {
         println!("{line}");
     }
 }
