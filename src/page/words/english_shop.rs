@@ -53,7 +53,9 @@ pub(super) const fn machine_hint(field: MachineField) -> Option<&'static str> {
         }
         MachineField::Swing => "The largest diameter that clears the cross-slide. May stay empty.",
         MachineField::ChuckTopSpeed => "Marked on the chuck's body. May stay empty.",
-        MachineField::Graduation => "As marked on the dial. Empty: usual of its class.",
+        MachineField::Graduation => {
+            "As marked on the dial: passes then keep to whole divisions. Empty: they do not."
+        }
         MachineField::DialReads => {
             "Diameter: a division of 0.05 takes 0.05 off the diameter. Radius: the slide itself moves 0.05."
         }
