@@ -3,12 +3,12 @@
 use serde::Serialize;
 
 use super::bench::{Eased, whole_steps};
-use super::engine::Choices;
+use super::engine::{Choices, Schedule};
 use super::limit::Limit;
-use super::passes::{PassQuestion, StockOff};
-use super::pins::pinned;
+use super::passes::{Pass, PassQuestion, StockOff};
 use super::planner::Planner;
 use super::search::Search;
+use super::wear::edges_used;
 use crate::quantity::{Money, Time};
 
 /// The best row of one number of passes.
@@ -57,12 +57,7 @@ pub(crate) fn by_count(
     let Ok(feeds) = Choices::list(bench.law.feeds.iter().copied()) else {
         return Vec::new();
     };
-    let pins = pinned(
-        question.job,
-        question.checked,
-        &planner.setup.lathe,
-        &bench.grid,
-    );
+    let pins = planner.pinned(&bench);
     let search = Search::new(&bench, &feeds, &pins);
     let last = whole_steps(stock.last_each / 2.0, bench.grid.step);
     let turned = stock
@@ -70,7 +65,7 @@ pub(crate) fn by_count(
         .iter()
         .filter(|pass| pass.cut.is_some())
         .count();
-    let point = |schedule: super::engine::Schedule| {
+    let point = |schedule: Schedule| {
         let found = search.passes(&schedule);
         let is_it = schedule.count() == turned;
         let mut passes = planner.report(&bench, &found, &pins);
@@ -80,10 +75,7 @@ pub(crate) fn by_count(
             passes.retain(|pass| pass.cut.is_some());
         }
         let time = passes.iter().map(|pass| pass.time).sum::<Time>();
-        let edges: f64 = passes
-            .iter()
-            .filter_map(|it| Some(it.cut.as_ref()?.edge_used))
-            .sum();
+        let edges = edges_used(&passes);
         Some(CountPoint {
             passes: u32::try_from(schedule.count()).ok()?,
             time,
@@ -103,7 +95,7 @@ pub(crate) fn savings(question: &PassQuestion, stock: &StockOff) -> Vec<Saving> 
     let Some(planner) = Planner::read(question, &mut Vec::new()) else {
         return Vec::new();
     };
-    let time = |stock: &[super::passes::Pass]| stock.iter().map(|pass| pass.time).sum::<Time>();
+    let time = |stock: &[Pass]| stock.iter().map(|pass| pass.time).sum::<Time>();
     let cuts = stock.passes.iter().filter(|pass| pass.cut.is_some());
     let now: Time = cuts.map(|pass| pass.time).sum();
     let holds = |limit: Limit| {

@@ -8,7 +8,7 @@ use super::passes::{Pass, PassKind, PassQuestion, StockOff, most_off, rough_each
 use super::pins::{Pinned, pinned};
 use super::search::{Found, Search};
 use super::setup::Setup;
-use super::wear::{change, edge_in_time, place_edges};
+use super::wear::{change, edge_in_time, edges_used, place_edges};
 use crate::job::Field;
 use crate::part::SAME;
 use crate::plan::{Code, Finding};
@@ -108,8 +108,7 @@ impl<'a> Planner<'a> {
             findings.push(Finding::at(Field::LastCut, Code::LastCutsLighter { each }));
         }
         let tool_changes = place_edges(&mut passes);
-        let edges_used = passes.iter().filter_map(|pass| pass.cut.as_ref());
-        let edges_used = edges_used.map(|cut| cut.edge_used).sum();
+        let edges_used = edges_used(&passes);
         let rough = passes
             .iter()
             .filter(|it| it.kind == PassKind::Rough)
@@ -160,15 +159,16 @@ impl<'a> Planner<'a> {
         )
     }
 
+    /// The pinned passes, on the places of a bench.
+    pub(super) fn pinned(&self, bench: &Bench) -> Vec<Pinned> {
+        let (job, checked) = (self.question.job, self.question.checked);
+        pinned(job, checked, &self.setup.lathe, &bench.grid)
+    }
+
     /// The passes with the tool.
     fn turned(&self, findings: &mut Vec<Finding>) -> Option<Vec<Pass>> {
         let mut bench = self.bench(self.edge);
-        let pinned = pinned(
-            self.question.job,
-            self.question.checked,
-            &self.setup.lathe,
-            &bench.grid,
-        );
+        let pinned = self.pinned(&bench);
         let mut found = self.schedule(&bench, &pinned);
         // Where work and lathe give way too much even in the lightest cut, the rest is planned all the same.
         if matches!(found, Err(Refusal::NoSchedule)) && self.gives_way(&bench) {
@@ -190,10 +190,7 @@ impl<'a> Planner<'a> {
         let plain = self.bench(self.edge);
         let mut passes = self.report(&plain, &passes, &pinned);
         // Least time leaves wear out of account while one edge lasts.
-        let used: f64 = passes
-            .iter()
-            .filter_map(|it| Some(it.cut.as_ref()?.edge_used))
-            .sum();
+        let used = edges_used(&passes);
         if 1.0 < used && self.edge <= Time::ZERO {
             let mut careful = self.bench(self.change);
             careful.eased.clone_from(&bench.eased);
@@ -214,8 +211,7 @@ impl<'a> Planner<'a> {
     pub(super) fn eased(&self, eased: Eased) -> Option<Vec<Pass>> {
         let mut bench = self.bench(self.edge);
         bench.eased.push(eased);
-        let (job, checked) = (self.question.job, self.question.checked);
-        let pinned = pinned(job, checked, &self.setup.lathe, &bench.grid);
+        let pinned = self.pinned(&bench);
         let (_, found) = self.schedule(&bench, &pinned).ok()?;
         Some(self.report(&bench, &found, &pinned))
     }

@@ -42,11 +42,12 @@ pub(super) struct Found {
     pub(super) pinned: bool,
 }
 
-/// Seconds that every pass takes besides its feeding.
+/// Looks for the best rows of passes of one job on its lathe.
 pub(super) struct Search<'a> {
     pub(super) bench: &'a Bench<'a>,
     pub(super) pinned: &'a [Pinned],
     chooser: Chooser<'a, LatheLaw>,
+    /// Seconds that every pass takes besides its feeding.
     handling: f64,
 }
 
@@ -90,8 +91,7 @@ impl<'a> Search<'a> {
     /// The row with the roughing passes between pinned ones alike to a step, the deeper ones first, where that costs no
     /// more than [`HARDLY_MORE`].
     fn evened(&self, best: &Schedule) -> Schedule {
-        let last = usize::try_from(best.last_cuts).unwrap_or(0);
-        let rough = best.count().saturating_sub(last);
+        let rough = roughing_count(best);
         let passes: Vec<(u32, u32)> = best.passes().take(rough).collect();
         let is_pinned = |(from, to): (u32, u32)| {
             let pin = Pin { from, to };
@@ -151,12 +151,7 @@ impl<'a> Search<'a> {
         if coarse == 1 {
             return Ok(best);
         }
-        let fine = Stock {
-            step: u32::MAX,
-            stops: [near(&best, BESIDE), stock.stops].concat(),
-            ..stock
-        };
-        self.stages(&fine)?.best(&closings)
+        self.stages(&closely(stock, [&best]))?.best(&closings)
     }
 
     /// The best row of each number of passes from the fewest to some more than the best.
@@ -172,13 +167,7 @@ impl<'a> Search<'a> {
             return Vec::new();
         };
         if 1 < coarse {
-            let near = found.iter().flat_map(|schedule| near(schedule, BESIDE));
-            let fine = Stock {
-                step: u32::MAX,
-                stops: near.chain(stock.stops.iter().copied()).collect(),
-                ..stock
-            };
-            found = search(&fine).unwrap_or(found);
+            found = search(&closely(stock, &found)).unwrap_or(found);
         }
         found
             .into_iter()
@@ -188,9 +177,7 @@ impl<'a> Search<'a> {
 
     /// The passes of a schedule with their settings.
     pub(super) fn passes(&self, schedule: &Schedule) -> Vec<Found> {
-        let count = schedule.count();
-        let last = usize::try_from(schedule.last_cuts).unwrap_or(0);
-        let rough = count.saturating_sub(last);
+        let rough = roughing_count(schedule);
         schedule
             .passes()
             .enumerate()
@@ -277,5 +264,23 @@ impl<'a> Search<'a> {
             cost,
         };
         Some((setting, true))
+    }
+}
+
+/// How many passes of a schedule come before the two last cuts.
+fn roughing_count(schedule: &Schedule) -> usize {
+    let last = usize::try_from(schedule.last_cuts).unwrap_or(0);
+    schedule.count().saturating_sub(last)
+}
+
+/// The same stock, looked at step by step about what a coarse search found, and nowhere else.
+fn closely<'a>(coarse: Stock, found: impl IntoIterator<Item = &'a Schedule>) -> Stock {
+    let near = found
+        .into_iter()
+        .flat_map(|schedule| near(schedule, BESIDE));
+    Stock {
+        step: u32::MAX,
+        stops: near.chain(coarse.stops.iter().copied()).collect(),
+        ..coarse
     }
 }

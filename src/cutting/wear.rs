@@ -40,16 +40,18 @@ pub(super) fn edge_in_time(
     change + again + Time::minutes(60.0) * (price / per_hour)
 }
 
+/// How much of cutting edges passes use up: 1 is one whole edge.
+pub(super) fn edges_used<'a>(passes: impl IntoIterator<Item = &'a Pass>) -> f64 {
+    let cuts = passes.into_iter().filter_map(|pass| pass.cut.as_ref());
+    cuts.map(|cut| cut.edge_used).sum()
+}
+
 /// Takes a fresh edge before each pass for which the one in use does not last; the two last cuts share one. Returns how
 /// many are taken.
 pub(super) fn place_edges(passes: &mut [Pass]) -> u32 {
     let (mut used, mut changes) = (0.0, 0);
     let last = passes.iter().position(|it| it.kind == PassKind::Last);
-    let together: f64 = passes
-        .iter()
-        .filter(|it| it.kind == PassKind::Last)
-        .filter_map(|it| Some(it.cut.as_ref()?.edge_used))
-        .sum();
+    let together = edges_used(passes.iter().filter(|it| it.kind == PassKind::Last));
     for (number, pass) in passes.iter_mut().enumerate() {
         let Some(cut) = &mut pass.cut else { continue };
         let needs = if Some(number) == last {
