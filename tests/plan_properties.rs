@@ -311,6 +311,8 @@ fn same(a: &serde_json::Value, b: &serde_json::Value, path: &str) -> Result<(), 
             let least = match path {
                 _ if path.contains("balance") => 1e3,
                 _ if path.contains(".loads[") => 1e4,
+                // Where a flat curve is greatest or least is only as sure as the root of the curve's own digits.
+                _ if path.ends_with("greatest.at") || path.ends_with("least.at") => 1e6,
                 _ => 1.0,
             };
             if (a - b).abs() <= 1e-9 * a.abs().max(least) {

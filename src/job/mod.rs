@@ -7,10 +7,13 @@ mod choice;
 mod field;
 mod form;
 mod gears;
+mod instrument;
 mod item_field;
 mod kinds;
+mod learned;
 mod part;
 mod receiver;
+mod record;
 mod setup;
 mod shop;
 mod shop_field;
@@ -26,12 +29,18 @@ pub use choice::{
 };
 pub use field::{Bounds, DialPlane, Field};
 pub use gears::{GearsError, MOST_LIST_CHARACTERS, read_gears};
+pub use instrument::{Instrument, InstrumentKind};
 pub use item_field::{BoreField, FeatureField, HeadField, ReceiverField, SectionField};
+pub use learned::{Learned, LearnedPace, LearnedTakes};
 pub use part::{
     Bore, Cut, CutKind, Feature, HeadPiece, Hole, HoleKind, Part, Place, Section, Turned,
     TurnedKind,
 };
 pub use receiver::{Receiver, ReceiverKind};
+pub use record::{
+    Change, CutMade, CutMadeKind, Event, Measured, Moment, Reading, Record, StepEvent, StepState,
+    What, WorkPlace, WorkStep,
+};
 pub use setup::{Pin, Plane, Setup};
 pub use shop::{Edge, Gears, Machine, Rates, Shop};
 pub use shop_field::{EdgeField, HoldingField, MachineField, PinField, RateField, TimeBound};
@@ -56,6 +65,8 @@ pub struct Job {
     pub shop: Shop,
     /// How it is set up in the lathe.
     pub setup: Setup,
+    /// What was done and read.
+    pub record: Record,
 }
 
 /// What is wanted of the shank.
@@ -137,6 +148,8 @@ impl Job {
     pub const MOST_GEARS: usize = 40;
     /// Most passes that are pinned by hand.
     pub const MOST_PINS: usize = 12;
+    /// Most instruments.
+    pub const MOST_INSTRUMENTS: usize = 8;
     /// Most passes that a plan lists.
     pub const MOST_PASSES: u32 = 200;
 }
@@ -177,6 +190,7 @@ impl Default for Job {
             wanted: Wanted::default(),
             shop: Shop::default(),
             setup: Setup::default(),
+            record: Record::default(),
         }
     }
 }

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::choice::{JawFace, Support};
-use crate::quantity::{Entered, Feed, Force, Length, RotationalSpeed};
+use crate::quantity::{Entered, Feed, Force, Length, RotationalSpeed, Temperature};
 
 /// How the part is set up.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -17,6 +17,8 @@ pub struct Setup {
     pub grip_length: Option<Entered<Length>>,
     /// Force of all jaws together on the part; `None` is the usual of a hand-tightened chuck.
     pub grip_force: Option<Entered<Force>>,
+    /// Temperature of the room, and of work and instruments where nothing else is said; `None` is 20 °C.
+    pub room_temperature: Option<Entered<Temperature>>,
     /// Force of the live centre along the axis; `None` is the usual.
     pub tail_force: Option<Entered<Force>>,
     /// What the indicator showed near the chuck.

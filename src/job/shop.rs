@@ -10,6 +10,8 @@ use serde::de::{MapAccess, SeqAccess, Visitor};
 use serde::{Deserialize, Deserializer, Serialize};
 
 use super::choice::{Aim, CentreOrder, CutOffMethod, DialReads, Rigidity};
+use super::instrument::Instrument;
+use super::learned::Learned;
 use super::mm;
 use super::times::StepTimes;
 use crate::quantity::{
@@ -66,6 +68,8 @@ pub struct Shop {
     pub times: StepTimes,
     /// What the job costs beside its time.
     pub rates: Rates,
+    /// What the work is measured with; at most [`Job::MOST_INSTRUMENTS`](super::Job).
+    pub instruments: Vec<Instrument>,
 }
 
 /// The turning tool, beyond what its edge is made of. Depths are on radius.
@@ -132,6 +136,8 @@ pub struct Machine {
     pub tail_stiffness: Option<Entered<Stiffness>>,
     /// Measured across the tool post.
     pub post_stiffness: Option<Entered<Stiffness>>,
+    /// What was learned of it.
+    pub learned: Learned,
 }
 
 /// The speeds or feeds that a machine has.
@@ -237,6 +243,7 @@ impl Default for Machine {
             head_stiffness: None,
             tail_stiffness: None,
             post_stiffness: None,
+            learned: Learned::default(),
         }
     }
 }
@@ -267,6 +274,7 @@ impl Default for Shop {
             polish_time: Entered::plain(120, 0, Unit::Second),
             times: StepTimes::default(),
             rates: Rates::default(),
+            instruments: Vec::new(),
         }
     }
 }

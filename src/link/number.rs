@@ -47,6 +47,7 @@ const fn units(dimension: Dimension) -> &'static [Unit] {
         Dimension::Money => &[Unit::Currency],
         Dimension::Share => &[Unit::Percent],
         Dimension::Count => &[Unit::Piece],
+        Dimension::Temperature => &[Unit::Celsius, Unit::Fahrenheit],
     }
 }
 

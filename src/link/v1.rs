@@ -4,8 +4,8 @@
 
 use super::bytes::{Read, Reader, read_kinds, read_or};
 use crate::job::{
-    Bore, Duty, FormVersion, Hole, Job, Part, Receiver, Section, Setup, Shop, Tolerance, Turned,
-    Wanted,
+    Bore, Duty, FormVersion, Hole, Job, Part, Receiver, Record, Section, Setup, Shop, Tolerance,
+    Turned, Wanted,
 };
 
 /// Most characters of a title.
@@ -26,6 +26,7 @@ pub(super) fn read(bytes: &[u8]) -> Option<Job> {
         // As in version 2.
         shop: <Shop as Read<2>>::read(from),
         setup: Setup::default(),
+        record: Record::default(),
     };
     from.is_done().then_some(job)
 }

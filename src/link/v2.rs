@@ -11,7 +11,7 @@ use super::bytes::{
 };
 use crate::job::{
     Bore, BoreEnd, Cut, Duty, Feature, FormVersion, HeadPiece, Hole, Job, Part, Place, Receiver,
-    Section, Setup, Shop, Tolerance, Turned, Wanted,
+    Record, Section, Setup, Shop, Tolerance, Turned, Wanted,
 };
 
 /// Most characters of a title.
@@ -41,6 +41,7 @@ pub(super) fn read_base(from: &mut Reader<'_>) -> Job {
         wanted: Read::<2>::read(from),
         shop: Read::<2>::read(from),
         setup: Setup::default(),
+        record: Record::default(),
     }
 }
 

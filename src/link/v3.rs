@@ -100,10 +100,10 @@ macro_rules! with_text {
     ($($type:ident { $text:ident to $most:ident, $($field:ident),* $(,)? })*) => {$(
         impl Read<3> for $type {
             fn read(from: &mut Reader<'_>) -> Self {
-                Self {
-                    $text: from.text($most),
-                    $($field: Read::<3>::read(from)),*
-                }
+                let mut read = Self::default();
+                read.$text = from.text($most);
+                $(read.$field = Read::<3>::read(from);)*
+                read
             }
         }
 
@@ -282,6 +282,7 @@ impl Read<3> for Setup {
             near: Read::<3>::read(from),
             far: Read::<3>::read(from),
             pins: from.list::<3, _>(MOST_PINS),
+            room_temperature: None,
         }
     }
 }

@@ -10,6 +10,16 @@ use super::units::{
 /// Millimetres in an inch, exact since 1959.
 pub(super) const MM_PER_INCH: f64 = 25.4;
 
+/// Exact by definition: nought Celsius is 32 °F, and 180 °F are 100 K.
+pub(super) fn celsius_from_fahrenheit(degrees: f64) -> f64 {
+    (degrees - 32.0) / 1.8
+}
+
+/// The other way round.
+pub(super) fn fahrenheit_from_celsius(degrees: f64) -> f64 {
+    degrees * 1.8 + 32.0
+}
+
 /// Metres in a foot of twelve inches.
 pub(super) const METRES_PER_FOOT: f64 = 0.3048;
 

@@ -10,7 +10,7 @@ use super::read_error::ReadError;
 use super::unit::{Dimension, Unit};
 use super::units::{
     Angle, Count, Feed, Force, Hardness, Length, Money, Power, RotationalSpeed, Share, Speed,
-    Stiffness, TaperRatio, Time, Torque,
+    Stiffness, TaperRatio, Temperature, Time, Torque,
 };
 
 /// One number as typed.
@@ -114,10 +114,11 @@ impl Entry {
     /// Most terms in a sum.
     pub const MOST_TERMS: usize = 8;
 
-    /// From its terms; `None` when there is no term, too many, a number outside its limits, or two dimensions.
+    /// From its terms; `None` when there is no term, more than [`Dimension::most_terms`], a number outside its limits, or
+    /// two dimensions.
     pub fn from_terms(terms: Vec<Term>) -> Option<Self> {
         let dimension = terms.first()?.unit.dimension();
-        let sound = terms.len() <= Self::MOST_TERMS
+        let sound = terms.len() <= dimension.most_terms()
             && terms
                 .iter()
                 .all(|term| term.unit.dimension() == dimension && term.number.is_valid());
@@ -157,8 +158,8 @@ impl Entry {
         self.terms
             .iter()
             .map(|term| {
-                let size = term.unit.to_base(term.number.value());
-                if term.negative { -size } else { size }
+                let size = term.number.value();
+                term.unit.to_base(if term.negative { -size } else { size })
             })
             .sum()
     }
@@ -248,6 +249,7 @@ typed! {
     Money, of_currency, to_currency, Money;
     Share, of_whole, to_whole, Share;
     Count, pieces, to_pieces, Count;
+    Temperature, celsius, to_celsius, Temperature;
 }
 
 /// An entry known to be of the dimension of `Q`.

@@ -25,5 +25,5 @@ pub use unit::{Dimension, Unit};
 pub use units::{
     Angle, Area, Count, Density, Expansion, Feed, Force, Hardness, Length, Mass, Money, Power,
     RemovalRate, RotationalSpeed, SecondMoment, Share, Speed, Stiffness, Stress, TaperRatio,
-    TemperatureStep, Time, Torque, Volume,
+    Temperature, TemperatureStep, Time, Torque, Volume,
 };

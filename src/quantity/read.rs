@@ -123,7 +123,9 @@ impl Reader<'_> {
             let Some(character) = self.peek() else {
                 return Ok(terms);
             };
-            let Some(next_negative) = self.take_sign() else {
+            // What cannot be added ends with its first number.
+            let adds = 1 < self.dimension.most_terms();
+            let Some(next_negative) = adds.then(|| self.take_sign()).flatten() else {
                 return self.error(ReadErrorKind::Unexpected(character));
             };
             negative = next_negative;
@@ -435,6 +437,12 @@ fn spellings(dimension: Dimension) -> &'static [(&'static str, Unit)] {
         Dimension::Money => &[("¤", Unit::Currency)],
         Dimension::Share => &[("%", Unit::Percent)],
         Dimension::Count => &[("pcs", Unit::Piece)],
+        Dimension::Temperature => &[
+            ("°c", Unit::Celsius),
+            ("c", Unit::Celsius),
+            ("°f", Unit::Fahrenheit),
+            ("f", Unit::Fahrenheit),
+        ],
     }
 }
 

@@ -166,6 +166,7 @@ fn by_uom(unit: Unit) -> f64 {
         | Unit::NewtonPerMicrometre
         | Unit::Currency
         | Unit::Piece => return 7.25,
+        Unit::Celsius | Unit::Fahrenheit => return by_uom_temperature(unit),
         // 7.25 of a Vickers or Brinell number is 7.25/238 and 7.25/226 of 20 points: see the table.
         Unit::Vickers => return 7.25 * 20.0 / 238.0,
         Unit::Brinell => return 7.25 * 20.0 / 226.0,
@@ -180,6 +181,16 @@ fn by_uom(unit: Unit) -> f64 {
         Unit::Horsepower => return Power::new::<horsepower>(7.25).get::<watt>(),
     }
     .get::<millimeter>()
+}
+
+fn by_uom_temperature(unit: Unit) -> f64 {
+    use uom::si::f64::ThermodynamicTemperature as Temperature;
+    use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
+    match unit {
+        Unit::Fahrenheit => Temperature::new::<degree_fahrenheit>(7.25),
+        _ => Temperature::new::<degree_celsius>(7.25),
+    }
+    .get::<degree_celsius>()
 }
 
 fn inch_force(unit: Unit) -> bool {
@@ -208,6 +219,7 @@ fn units_agree_with_uom() {
         (Dimension::Money, "¤"),
         (Dimension::Share, "%"),
         (Dimension::Count, "pcs"),
+        (Dimension::Temperature, "°C C °F F"),
     ];
     let mut seen = Vec::new();
     for (dimension, words) in spellings {

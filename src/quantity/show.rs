@@ -63,6 +63,8 @@ impl Units {
             Dimension::Money => Unit::Currency,
             Dimension::Share => Unit::Percent,
             Dimension::Count => Unit::Piece,
+            Dimension::Temperature if inch => Unit::Fahrenheit,
+            Dimension::Temperature => Unit::Celsius,
         }
     }
 
@@ -361,12 +363,13 @@ pub(crate) fn base_value_in(value: f64, unit: Unit) -> String {
             | Dimension::Force
             | Dimension::Hardness
             | Dimension::Stiffness
-            | Dimension::Share,
+            | Dimension::Share
+            | Dimension::Temperature,
             _,
         ) => 1,
         (Dimension::Torque | Dimension::Power | Dimension::Money, _) => 2,
     };
-    let number = trimmed(value / unit.in_base_units(), decimals);
+    let number = trimmed(unit.to_number(value), decimals);
     format!("{number}{GAP}{}", unit.sign())
 }
 

@@ -2,8 +2,9 @@
 
 use super::between::{
     METRES_PER_FOOT, MM_PER_INCH, NEWTON_METRES_PER_POUND_FOOT, NEWTONS_PER_POUND_FORCE,
-    SECONDS_PER_MINUTE, WATTS_PER_HORSEPOWER,
+    SECONDS_PER_MINUTE, WATTS_PER_HORSEPOWER, celsius_from_fahrenheit, fahrenheit_from_celsius,
 };
+use super::entry::Entry;
 
 /// What kind of quantity an entry is; decides which units it may carry.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -38,6 +39,18 @@ pub enum Dimension {
     Share,
     /// Whole pieces.
     Count,
+    /// Temperatures; base unit degree Celsius.
+    Temperature,
+}
+
+impl Dimension {
+    /// Most terms of a sum: temperatures are not added.
+    pub const fn most_terms(self) -> usize {
+        match self {
+            Self::Temperature => 1,
+            _ => Entry::MOST_TERMS,
+        }
+    }
 }
 
 /// A unit that can be typed.
@@ -74,11 +87,13 @@ pub enum Unit {
     Currency,
     Percent,
     Piece,
+    Celsius,
+    Fahrenheit,
 }
 
 impl Unit {
     /// Every unit, by dimension, the metric base unit of each first. Links have an order of their own.
-    pub const ALL: [Self; 30] = [
+    pub const ALL: [Self; 32] = [
         Self::Millimetre,
         Self::Centimetre,
         Self::Metre,
@@ -109,6 +124,8 @@ impl Unit {
         Self::Currency,
         Self::Percent,
         Self::Piece,
+        Self::Celsius,
+        Self::Fahrenheit,
     ];
 
     /// What the unit measures.
@@ -134,6 +151,7 @@ impl Unit {
             Self::Currency => Dimension::Money,
             Self::Percent => Dimension::Share,
             Self::Piece => Dimension::Count,
+            Self::Celsius | Self::Fahrenheit => Dimension::Temperature,
         }
     }
 
@@ -170,12 +188,15 @@ impl Unit {
             Self::Currency => "¤",
             Self::Percent => "%",
             Self::Piece => "pcs",
+            Self::Celsius => "°C",
+            Self::Fahrenheit => "°F",
         }
     }
 
     /// How many base units of its dimension one of it is; exact by definition of the inch and the foot.
     ///
-    /// Vickers and Brinell numbers have no such factor: [`Self::to_base`] reads their table.
+    /// Vickers and Brinell numbers have no such factor: [`Self::to_base`] reads their table. Degrees Fahrenheit count
+    /// from another nought.
     pub(crate) const fn in_base_units(self) -> f64 {
         match self {
             Self::Millimetre
@@ -193,7 +214,9 @@ impl Unit {
             | Self::Brinell
             | Self::NewtonPerMicrometre
             | Self::Currency
-            | Self::Piece => 1.0,
+            | Self::Piece
+            | Self::Celsius
+            | Self::Fahrenheit => 1.0,
             Self::Percent => 0.01,
             Self::Centimetre => 10.0,
             Self::Metre | Self::Kilonewton | Self::Kilowatt => 1000.0,
@@ -213,7 +236,16 @@ impl Unit {
         match self {
             Self::Vickers => crate::tables::points_from_vickers(number),
             Self::Brinell => crate::tables::points_from_brinell(number),
+            Self::Fahrenheit => celsius_from_fahrenheit(number),
             _ => number * self.in_base_units(),
+        }
+    }
+
+    /// A number of the base unit of the dimension in this unit. Vickers and Brinell numbers are not found back.
+    pub(crate) fn to_number(self, base: f64) -> f64 {
+        match self {
+            Self::Fahrenheit => fahrenheit_from_celsius(base),
+            _ => base / self.in_base_units(),
         }
     }
 
@@ -228,6 +260,7 @@ impl Unit {
                 | Self::PoundForce
                 | Self::PoundFoot
                 | Self::Horsepower
+                | Self::Fahrenheit
         )
     }
 }

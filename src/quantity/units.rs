@@ -187,6 +187,10 @@ quantity!(
     TemperatureStep, kelvins, to_kelvins, "kelvins"
 );
 quantity!(
+    /// A temperature, kept in degrees Celsius. Only differences mean something, and those are [`TemperatureStep`]s.
+    Temperature, celsius, to_celsius, "degrees Celsius"
+);
+quantity!(
     /// A coefficient of linear expansion, kept in micrometres per metre and kelvin.
     Expansion, um_per_m_kelvin, to_um_per_m_kelvin, "micrometres per metre and kelvin"
 );

@@ -19,7 +19,7 @@ use proptest::sample::select;
 pub(crate) use shops::{setup, shop};
 use skimwright::job::{
     Bore, BoreBottom, BoreEnd, Cut, Datum, Duty, Feature, Flats, FormVersion, HeadPiece, Hole, Job,
-    Part, Place, Receiver, Section, Tolerance, Turned, Wanted,
+    Part, Place, Receiver, Record, Section, Tolerance, Turned, Wanted,
 };
 use skimwright::quantity::{Dimension, Entered, Entry, Length, Number, Term, Typed, Unit};
 use skimwright::tables::{
@@ -58,6 +58,7 @@ pub(crate) fn job(numbers: Numbers) -> impl Strategy<Value = Job> {
             wanted,
             shop,
             setup,
+            record: Record::default(),
         })
 }
 
@@ -139,6 +140,8 @@ fn usual_term(unit: Unit) -> impl Strategy<Value = Term> {
         Unit::Vickers | Unit::Brinell => (150..700, 0..=0),
         Unit::Percent => (50..100, 0..=0),
         Unit::Piece => (1..8, 0..=0),
+        Unit::Celsius => (10..60, 0..=1),
+        Unit::Fahrenheit => (50..140, 0..=0),
         Unit::ToOne => (4..60, 0..=1),
         Unit::Newton | Unit::PoundForce | Unit::Watt => (1..5000, 0..=0),
         Unit::Kilonewton | Unit::Kilowatt | Unit::Horsepower => (1..50, 1..=1),

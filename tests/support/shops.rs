@@ -8,8 +8,8 @@ use proptest::prelude::*;
 use proptest::sample::select;
 use skimwright::costing::Step;
 use skimwright::job::{
-    Aim, CentreOrder, CutOffMethod, DialReads, Edge, Gears, JawFace, Job, Machine, Pin, Plane,
-    Rates, Rigidity, Setup, Shop, StepTime, StepTimes, Support,
+    Aim, CentreOrder, CutOffMethod, DialReads, Edge, Gears, JawFace, Job, Learned, Machine, Pin,
+    Plane, Rates, Rigidity, Setup, Shop, StepTime, StepTimes, Support,
 };
 use skimwright::quantity::Typed;
 use skimwright::tables::ToolKind;
@@ -69,6 +69,7 @@ pub(crate) fn shop(numbers: Numbers) -> impl Strategy<Value = Shop> {
             polish_time: times.0.3,
             times: times.1,
             rates: more.2,
+            instruments: Vec::new(),
         })
 }
 
@@ -126,6 +127,7 @@ pub(crate) fn setup(numbers: Numbers) -> impl Strategy<Value = Setup> {
             near: planes.0,
             far: planes.1,
             pins,
+            room_temperature: None,
         })
 }
 
@@ -225,6 +227,7 @@ fn machine(numbers: Numbers) -> impl Strategy<Value = Machine> {
             head_stiffness: stiff.0,
             tail_stiffness: stiff.1,
             post_stiffness: stiff.2,
+            learned: Learned::default(),
         })
 }
 
