@@ -14,7 +14,7 @@ use crate::cutting::{
 };
 use crate::holding::support;
 use crate::job::{CutOffMethod, EdgeField, Field, Job, RateField, Support, TimeBound};
-use crate::part::{Pick, Received};
+use crate::part::{HAIR, Pick, Received};
 use crate::quantity::{Area, Count, Length, Money, RotationalSpeed, Time};
 use crate::rework::{CutKind, CutOff};
 use crate::tables::tool_usual;
@@ -122,7 +122,9 @@ pub(super) fn holding_way(job: &Job) -> HoldingWay {
 /// The ring of metal where the offcut comes off: its diameter, and that of the hole in it.
 fn section(question: &TimeQuestion) -> (Length, Length) {
     let TimeQuestion { received, cut, .. } = question;
-    let at = cut.shank_finished.value + cut.facing;
+    // Where the facing takes all that is too long, rounding must not put the place beyond the end.
+    let end = received.shank_length - HAIR;
+    let at = (cut.shank_finished.value + cut.facing).min(end);
     let whole = received.outer.merge(&received.head, Pick::Larger);
     (
         whole.radius_at(at) * 2.0,
