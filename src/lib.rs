@@ -22,6 +22,7 @@ pub mod json;
 mod letter;
 pub mod link;
 pub mod measuring;
+pub mod offer;
 mod order;
 pub mod part;
 pub mod plan;

@@ -8,7 +8,7 @@ use serde::Serialize;
 use crate::job::Field;
 use crate::letter::is_letter;
 use crate::quantity::{
-    Angle, Area, Density, Feed, Force, Grade, Hardness, Length, Mass, Money, Power,
+    Angle, Area, Density, Expansion, Feed, Force, Grade, Hardness, Length, Mass, Money, Power,
     RotationalSpeed, SecondMoment, Speed, Stiffness, Stress, TaperRatio, TemperatureStep, Time,
     Torque, Volume,
 };
@@ -96,6 +96,7 @@ pub enum Value {
     Stress(Stress),
     Stiffness(Stiffness),
     TemperatureStep(TemperatureStep),
+    Expansion(Expansion),
     Hardness(Hardness),
     Taper(TaperRatio),
     Ratio(f64),
@@ -271,6 +272,16 @@ pub enum Meaning {
     PaceSpread,
     /// The whole time of the rework.
     TotalTime,
+    /// What the work measures now.
+    MeasuredNow,
+    /// What comes off whatever is dialled.
+    TakesOffset,
+    /// The share of what is dialled that comes off.
+    TakesShare,
+    /// What is dialled in, on diameter.
+    DialledOnDiameter,
+    /// What was dialled in and has not come off yet.
+    LeftStanding,
     /// What an hour costs.
     HourlyRate,
     /// Edges that are paid for.
@@ -287,6 +298,30 @@ pub enum Meaning {
     MinimumCharge,
     /// What it costs to send back.
     Postage,
+    /// What the instrument showed.
+    ReadingShown,
+    /// How many readings were taken.
+    ReadingCount,
+    /// Expansion of the work.
+    WorkExpansion,
+    /// How much warmer than 20 °C the work is.
+    WorkAboveReference,
+    /// Expansion of the instrument.
+    InstrumentExpansion,
+    /// How much warmer than 20 °C the instrument is.
+    InstrumentAboveReference,
+    /// Standard uncertainty that each reading has by itself.
+    OwnUncertainty,
+    /// Standard uncertainty that the readings share.
+    CommonUncertainty,
+    /// Growth of the diameter for each millimetre along the shank.
+    TaperSlope,
+    /// Its standard uncertainty over the length.
+    TaperUncertainty,
+    /// The straight part of the shank.
+    StraightPart,
+    /// Chuck to live centre, or centre to centre.
+    BetweenSupports,
 }
 
 /// Where a formula, a figure or a default comes from.

@@ -354,6 +354,7 @@ fn operations() -> impl Strategy<Value = Operations> {
                     severing,
                 },
                 passes,
+                last_passes: 2,
                 facing,
                 centring,
                 spindle: if known {
@@ -365,6 +366,8 @@ fn operations() -> impl Strategy<Value = Operations> {
                 regrinds,
                 polished,
                 own: vec![],
+                typed: vec![],
+                paces: vec![],
             },
         )
 }
@@ -407,6 +410,7 @@ fn a_whole_job_adds_up_as_by_hand() {
             .ok(),
         },
         passes: vec![Time::minutes(1.0); 3],
+        last_passes: 2,
         facing: Some(Time::minutes(0.5)),
         centring: None,
         spindle: SpindleSteps::Known,
@@ -414,6 +418,8 @@ fn a_whole_job_adds_up_as_by_hand() {
         regrinds: 0,
         polished: false,
         own: vec![],
+        typed: vec![],
+        paces: vec![],
     };
     let time = planned(&operations).unwrap();
     let each = |step| {

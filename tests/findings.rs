@@ -236,10 +236,11 @@ fn each_number_outside_its_bounds_is_named() {
     let fields = number_fields(&job);
     // 8 of the part, of which 3 are hardnesses; 3 sections of 2, 5 and 2 numbers; 2 holes of 2 and an offset each; 8
     // wanted, the edge of the receiver, 2 of its depth, 5 of the duty, 14 of the shop; 10 of the tool, 15 of the lathe,
-    // 3 of each of the 16 steps but 4 that the shop has by itself, 4 rates; 5 of the holding, 8 readings.
+    // 3 of each of the 16 steps but 4 that the shop has by itself, 4 rates; 5 of the holding, the room,
+    // 8 readings.
     assert_eq!(
         fields.len(),
-        8 + 9 + 6 + 8 + 1 + 2 + 5 + 14 + 10 + 15 + (16 * 3 - 4) + 4 + 5 + 8
+        8 + 9 + 6 + 8 + 1 + 2 + 5 + 14 + 10 + 15 + (16 * 3 - 4) + 4 + 5 + 1 + 8
     );
     // What may be empty is filled, from the middle of its bounds.
     for field in &fields {

@@ -13,7 +13,9 @@ use std::process::{Command, Stdio};
 
 use serde_json::Value;
 use skimwright::demo::demo_jobs;
-use skimwright::job::{Aim, DialReads, JawFace, Job, Rigidity, Support};
+use skimwright::job::{
+    Aim, Change, CutMadeKind, DialReads, InstrumentKind, JawFace, Job, Rigidity, Support, WorkStep,
+};
 use skimwright::{json, link};
 
 /// Exit status, standard output, standard error.
@@ -132,13 +134,40 @@ fn every_name_in_a_plan_or_a_job_has_a_type_for_javascript() {
         check_names(&serde_json::to_value(&job).unwrap(), types);
         let plan = skimwright::plan::plan(&job);
         check_names(&serde_json::to_value(&plan).unwrap(), types);
+        let advice = skimwright::measuring::advise(&job, &plan);
+        check_names(&serde_json::to_value(&advice).unwrap(), types);
+        let steps = skimwright::work::steps(&job, &plan);
+        check_names(&serde_json::to_value(&steps).unwrap(), types);
     }
 }
 
 /// A job with what no other has: lists of speeds and feeds, and a pinned pass.
 fn set_up() -> Job {
     let text = r#"{
-        "shop": { "machine": { "speeds": ["70 rpm", "115 rpm"], "feeds": { "from": "0.02 mm/rev", "to": null } } },
+        "shop": {
+            "instruments": [{}],
+            "machine": {
+                "speeds": ["70 rpm", "115 rpm"],
+                "feeds": { "from": "0.02 mm/rev", "to": null },
+                "learned": {
+                    "takes": {
+                        "share": "90 %",
+                        "share_deviation": "3 %",
+                        "offset": "0 mm",
+                        "offset_deviation": "2 µm",
+                        "cuts": "5 pcs"
+                    },
+                    "paces": [{ "step": "hold", "factor": "110 %", "jobs": "2 pcs" }]
+                }
+            }
+        },
+        "record": { "events": [
+            { "at": 1, "what": { "reading": { "of": { "diameter": { "at": "5 mm" } }, "value": "20 mm" } } },
+            { "at": 2, "what": { "step": { "step": "rough", "state": { "skipped": "no" } } } },
+            { "at": 3, "what": { "cut": { "kind": "rough", "dialled": "1 mm", "reads": "radius" } } },
+            { "at": 4, "what": { "change": "new-edge" } },
+            { "at": 5, "what": { "note": "" } }
+        ] },
         "setup": { "support": "chuck", "pins": [{ "after": "18 mm", "infeed": "0.5 mm", "speed": "400 rpm" }] }
     }"#;
     serde_json::from_str(text).unwrap()
@@ -153,6 +182,10 @@ fn every_choice_of_the_shop_has_a_type_for_javascript() {
         serde_json::to_value(Rigidity::ALL),
         serde_json::to_value(Support::ALL),
         serde_json::to_value(JawFace::ALL),
+        serde_json::to_value(InstrumentKind::ALL),
+        serde_json::to_value(CutMadeKind::ALL),
+        serde_json::to_value(Change::ALL),
+        serde_json::to_value(WorkStep::ALL),
     ];
     for words in all {
         for word in words.unwrap().as_array().unwrap() {

@@ -4,6 +4,7 @@
 
 mod cost;
 mod distribution;
+mod parts;
 mod planned;
 #[cfg(test)]
 mod planned_tests;
@@ -16,6 +17,7 @@ pub use cost::{
     Used, cost,
 };
 pub use distribution::{Counted, PACE_SPREAD, Spread};
+pub use parts::{LEAST_PACE, MOST_PACE, Pace, PartOf, TimePart};
 pub use planned::{FeedLine, Feeding, Operations, PlannedTime, SpindleSteps, StepLine, planned};
 pub use severing::{LARGEST_SECTION, RatePerMinute, Severing, SeveringError, severing_rate};
 pub use step::{HoldingWay, Per, Step, StepContext, usual};

@@ -3,9 +3,11 @@
 use serde::Serialize;
 
 use super::distribution::{Counted, Spread};
+use super::parts::{Pace, PartOf, TimePart, paced_line, parts};
 use super::severing::Severing;
 use super::step::{Per, Step, StepContext, usual};
 use super::three_point::{ThreePoint, ThreePointError};
+use crate::job::WorkStep;
 use crate::quantity::Time;
 use crate::working::Figure;
 
@@ -29,6 +31,8 @@ pub struct Operations {
     pub context: StepContext,
     /// How long the tool feeds in each turning pass, in order; a polishing pass is not among them.
     pub passes: Vec<Time>,
+    /// How many of these, at the end, are last cuts: no more than there are.
+    pub last_passes: u32,
     /// How long the tool feeds in facing; `None` where the end is not faced.
     pub facing: Option<Time>,
     /// How long the drill feeds; `None` where no centre is made.
@@ -44,6 +48,10 @@ pub struct Operations {
     /// The person's own times in the place of the usual ones; the last one for a step counts. One for
     /// [`Step::CutOff`] holds setting up and cutting through.
     pub own: Vec<(Step, ThreePoint)>,
+    /// Steps whose time the person typed: no learned pace changes them.
+    pub typed: Vec<Step>,
+    /// What earlier jobs taught of the steps of the work.
+    pub paces: Vec<Pace>,
 }
 
 /// A step with its count.
@@ -97,6 +105,11 @@ pub struct PlannedTime {
     pub spread: Spread,
     /// The likely total with its range and working.
     pub total: Figure<Time>,
+    /// The steps of the work whose time was scaled by what earlier jobs taught.
+    pub learned: Vec<Pace>,
+    /// The same time by the steps of the work.
+    #[serde(skip)]
+    pub parts: Vec<TimePart>,
 }
 
 /// Lists the steps of a rework and adds them up.
@@ -107,7 +120,8 @@ pub struct PlannedTime {
 /// That of the single times; for the sum see [`Spread::of`].
 /// # Source
 /// Handling, machining and tool changes add up as in M. P. Groover, Fundamentals of Modern Manufacturing, machining
-/// economics. Which step is counted by what: common practice, no source.
+/// economics. Which step is counted by what, and that all of a step of the work goes at its learned pace: common
+/// practice, no source.
 /// # Example
 /// ```
 /// use skimwright::costing::{HoldingWay, Operations, SpindleSteps, Step, StepContext, planned};
@@ -115,6 +129,7 @@ pub struct PlannedTime {
 /// let operations = Operations {
 ///     context: StepContext { holding: HoldingWay::Collet, severing: None },
 ///     passes: vec![Time::minutes(1.0); 4],
+///     last_passes: 2,
 ///     facing: None,
 ///     centring: None,
 ///     spindle: SpindleSteps::Known,
@@ -122,6 +137,8 @@ pub struct PlannedTime {
 ///     regrinds: 0,
 ///     polished: false,
 ///     own: vec![],
+///     typed: vec![],
+///     paces: vec![],
 /// };
 /// let time = planned(&operations).unwrap();
 /// let measured = time.steps.iter().find(|line| line.step == Step::Measure).unwrap();
@@ -131,13 +148,14 @@ pub struct PlannedTime {
 pub fn planned(operations: &Operations) -> Result<PlannedTime, ThreePointError> {
     let mut steps = step_lines(operations);
     let mut feeding = feed_lines(operations)?;
-    let handling: Vec<Counted> = steps
-        .iter()
-        .map(|line| Counted {
-            each: line.each,
-            count: line.count,
-        })
-        .collect();
+    let parts = parts(operations, &steps, &feeding);
+    let handling = handling(&steps, &parts);
+    for line in &mut steps {
+        line.each = paced_line(line.each, PartOf::Handling(line.step), &parts);
+    }
+    for line in &mut feeding {
+        line.together = paced_line(line.together, PartOf::Fed(line.feeding), &parts);
+    }
     let fed: Vec<Counted> = feeding
         .iter()
         .map(|line| Counted {
@@ -157,7 +175,28 @@ pub fn planned(operations: &Operations) -> Result<PlannedTime, ThreePointError> 
         feeding,
         spread,
         total: spread.figure(),
+        learned: operations.learned(&parts),
+        parts,
     })
+}
+
+/// What is handled, each step's times as one where they are alike.
+fn handling(steps: &[StepLine], parts: &[TimePart]) -> Vec<Counted> {
+    let mut draws: Vec<Counted> = Vec::new();
+    for line in steps {
+        let from = draws.len();
+        let own = parts
+            .iter()
+            .filter(|part| part.of == PartOf::Handling(line.step));
+        for part in own {
+            let (each, count) = (part.paced(), part.count);
+            match draws.iter_mut().skip(from).find(|it| it.each == each) {
+                Some(alike) => alike.count = alike.count.saturating_add(count),
+                None => draws.push(Counted { each, count }),
+            }
+        }
+    }
+    draws
 }
 
 /// The part of a whole; nought of nothing.
@@ -208,6 +247,29 @@ fn count(step: Step, operations: &Operations) -> u32 {
 impl Operations {
     fn pass_count(&self) -> u32 {
         u32::try_from(self.passes.len()).unwrap_or(u32::MAX)
+    }
+
+    /// The factor that was learned of a step of the work.
+    pub(super) fn pace_of(&self, step: WorkStep) -> Option<f64> {
+        let found = self.paces.iter().rev().find(|pace| pace.step == step);
+        found.map(|pace| pace.factor)
+    }
+
+    /// Those of the paces that changed a part.
+    fn learned(&self, parts: &[TimePart]) -> Vec<Pace> {
+        let scaled = |step| {
+            let own = |part: &&TimePart| part.work == Some(step);
+            parts
+                .iter()
+                .filter(own)
+                .any(|part| part.paced() != part.each)
+        };
+        WorkStep::ALL
+            .into_iter()
+            .filter(|step| scaled(*step))
+            .filter_map(|step| self.paces.iter().rev().find(|pace| pace.step == step))
+            .copied()
+            .collect()
     }
 
     fn time_of(&self, step: Step) -> ThreePoint {

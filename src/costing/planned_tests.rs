@@ -13,6 +13,7 @@ fn operations() -> Operations {
             severing: Severing::under_feed(Time::minutes(2.0)).ok(),
         },
         passes: vec![Time::minutes(1.0), Time::minutes(2.0)],
+        last_passes: 1,
         facing: Some(Time::minutes(0.5)),
         centring: Some(Time::minutes(0.1)),
         spindle: SpindleSteps::NearestLower,
@@ -20,6 +21,8 @@ fn operations() -> Operations {
         regrinds: 1,
         polished: true,
         own: Vec::new(),
+        typed: Vec::new(),
+        paces: Vec::new(),
     }
 }
 

@@ -114,6 +114,15 @@ impl ThreePoint {
         (self.low + self.likely + self.high) / 3.0
     }
 
+    /// A share of it, from nothing to all.
+    pub(super) fn part(self, share: f64) -> Self {
+        Self {
+            low: self.low * share,
+            likely: self.likely * share,
+            high: self.high * share,
+        }
+    }
+
     /// Two durations that go long or short together, as one.
     pub(super) fn with(self, other: Self) -> Self {
         Self {

@@ -61,6 +61,7 @@ pub use force::{
     cut_forces, rake_factor, speed_factor,
 };
 pub use grinding::{GrindQuestion, GrindReason, when_to_grind};
+pub(crate) use lathe::Lathe;
 pub use limit::{HeldBy, Limit, Load};
 pub(crate) use metal::Metal;
 pub use pass_figures::{ForceBasis, SpindleLimits};

@@ -3,7 +3,9 @@
 use core::fmt;
 
 use super::item_field::{BoreField, FeatureField, HeadField, ReceiverField, SectionField};
-use super::shop_field::{EdgeField, HoldingField, MachineField, PinField, RateField, TimeBound};
+use super::shop_field::{
+    EdgeField, HoldingField, InstrumentField, MachineField, PinField, RateField, TimeBound,
+};
 use crate::costing::Step;
 use crate::quantity::show::base_value_in;
 use crate::quantity::{Dimension, Unit, Units};
@@ -79,6 +81,9 @@ pub enum Field {
     Dial(DialPlane, u8),
     Pins,
     Pin(u8, PinField),
+    RoomTemperature,
+    Instruments,
+    Instrument(u8, InstrumentField),
 }
 
 /// Which of the two places along the part the indicator stands at.
@@ -144,7 +149,9 @@ impl Field {
     /// The upper ends are what a shop's lathe can swing or carry, generously; the lower ends are what can be
     /// measured at all.
     pub const fn bounds(self) -> Option<Bounds> {
-        use Dimension::{Feed, Force, Hardness, Length, Power, Rotation, Speed, Time, Torque};
+        use Dimension::{
+            Feed, Force, Hardness, Length, Power, Rotation, Speed, Temperature, Time, Torque,
+        };
         Some(match self {
             Self::HeadDiameter => needed(Length, 0.5, 2000.0),
             Self::HeadLength => needed(Length, 0.0, 5000.0),
@@ -159,6 +166,9 @@ impl Field {
             Self::Holding(field) => return field.bounds(),
             Self::Rate(field) => return field.bounds(),
             Self::Pin(_, field) => return Some(field.bounds()),
+            Self::Instrument(_, field) => return field.bounds(),
+            // An unheated shed in winter, a foundry in summer.
+            Self::RoomTemperature => optional(Temperature, -10.0, 60.0),
             Self::Step(..) => optional(Time, 0.0, 36_000.0),
             Self::Dial(..) => optional(Length, -10.0, 10.0),
             // Finer than lapped, coarser than a saw leaves it.
@@ -205,6 +215,7 @@ impl Field {
             | Self::Tool
             | Self::Aim
             | Self::Pins
+            | Self::Instruments
             | Self::CutOffMethod
             | Self::CentreOrder => return None,
         })
@@ -295,6 +306,11 @@ impl fmt::Display for Field {
             Self::Pins => "setup.pins",
             Self::Pin(index, field) => {
                 return write!(f, "setup.pins[{index}].{}", field.name());
+            }
+            Self::RoomTemperature => "setup.room_temperature",
+            Self::Instruments => "shop.instruments",
+            Self::Instrument(index, field) => {
+                return write!(f, "shop.instruments[{index}].{}", field.name());
             }
         };
         f.write_str(path)

@@ -15,6 +15,11 @@ pub struct Learned {
     pub paces: Vec<LearnedPace>,
 }
 
+impl Learned {
+    /// Most paces: one for each step.
+    pub const MOST_PACES: usize = WorkStep::ALL.len();
+}
+
 /// What an infeed takes off the diameter: an offset, and a share of it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -11,7 +11,9 @@ mod instrument;
 mod item_field;
 mod kinds;
 mod learned;
+mod offered;
 mod part;
+mod progress;
 mod receiver;
 mod record;
 mod setup;
@@ -32,10 +34,12 @@ pub use gears::{GearsError, MOST_LIST_CHARACTERS, read_gears};
 pub use instrument::{Instrument, InstrumentKind};
 pub use item_field::{BoreField, FeatureField, HeadField, ReceiverField, SectionField};
 pub use learned::{Learned, LearnedPace, LearnedTakes};
+pub use offered::{Answered, OfferMark, Offered, OwnerSays, Shows};
 pub use part::{
     Bore, Cut, CutKind, Feature, HeadPiece, Hole, HoleKind, Part, Place, Section, Turned,
     TurnedKind,
 };
+pub use progress::Progress;
 pub use receiver::{Receiver, ReceiverKind};
 pub use record::{
     Change, CutMade, CutMadeKind, Event, Measured, Moment, Reading, Record, StepEvent, StepState,
@@ -43,7 +47,9 @@ pub use record::{
 };
 pub use setup::{Pin, Plane, Setup};
 pub use shop::{Edge, Gears, Machine, Rates, Shop};
-pub use shop_field::{EdgeField, HoldingField, MachineField, PinField, RateField, TimeBound};
+pub use shop_field::{
+    EdgeField, HoldingField, InstrumentField, MachineField, PinField, RateField, TimeBound,
+};
 pub use times::{StepTime, StepTimes};
 
 use crate::quantity::{Entered, Force, Length, Power, RotationalSpeed, Torque, Unit};
@@ -53,7 +59,7 @@ use crate::tables::{ShaftClass, WorkMaterial};
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
 pub struct Job {
-    /// The version of this form, 1.
+    /// The version of this form, 2.
     pub version: FormVersion,
     /// What the job is called; at most [`Job::MOST_TITLE_CHARACTERS`] characters.
     pub title: String,
@@ -154,22 +160,30 @@ impl Job {
     pub const MOST_PASSES: u32 = 200;
 }
 
-/// The version of the JSON form: always 1 so far.
+/// The version of the JSON form: 2 is written, and the older 1, which only lacks what came since, is read too.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct FormVersion;
 
+impl FormVersion {
+    /// The version that is written.
+    pub const NEWEST: u8 = 2;
+}
+
 impl Serialize for FormVersion {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_u8(1)
+        serializer.serialize_u8(Self::NEWEST)
     }
 }
 
 impl<'de> Deserialize<'de> for FormVersion {
     fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        match u8::deserialize(deserializer)? {
-            1 => Ok(Self),
-            other => Err(serde::de::Error::custom(format_args!(
-                "version {other} of the job form is not known here; this program reads version 1"
+        match u64::deserialize(deserializer)? {
+            1 | 2 => Ok(Self),
+            0 => Err(serde::de::Error::custom(
+                "there is no version 0 of the job form",
+            )),
+            newer => Err(serde::de::Error::custom(format_args!(
+                "version {newer} of the job form is newer than this program, which reads versions 1 and 2"
             ))),
         }
     }

@@ -6,12 +6,15 @@
 use serde::{Deserialize, Serialize};
 
 use super::choice::DialReads;
+use super::offered::{Answered, Offered};
 use crate::quantity::{Entered, Length, Temperature};
 
 /// The record of doing the job.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
 pub struct Record {
+    /// Who does the work and measures, as he names himself; at most [`Job::MOST_NAME_CHARACTERS`](super::Job) characters.
+    pub by: String,
     /// What happened; at most [`Record::MOST_EVENTS`].
     pub events: Vec<Event>,
 }
@@ -77,6 +80,10 @@ pub enum What {
     Note(String),
     /// A step of the work began, was done, and so on.
     Step(StepEvent),
+    /// The owner was given something to agree to.
+    Offered(Offered),
+    /// The owner answered.
+    Answered(Answered),
 }
 
 /// Something measured.
@@ -152,6 +159,11 @@ pub enum CutMadeKind {
     Polish,
 }
 
+impl CutMadeKind {
+    /// Every one, in the order that links count them by: append only.
+    pub const ALL: [Self; 4] = [Self::Rough, Self::Last, Self::Spring, Self::Polish];
+}
+
 /// What makes an infeed take off something else than before.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -164,6 +176,16 @@ pub enum Change {
     DialSet,
     /// Another feed or speed.
     OtherFeed,
+}
+
+impl Change {
+    /// Every one, in the order that links count them by: append only.
+    pub const ALL: [Self; 4] = [
+        Self::NewEdge,
+        Self::HeldAgain,
+        Self::DialSet,
+        Self::OtherFeed,
+    ];
 }
 
 /// Something about a step of the work.

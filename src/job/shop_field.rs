@@ -69,6 +69,17 @@ item_fields! {
     }
 }
 item_fields! {
+    /// A field of one measuring instrument.
+    InstrumentField {
+        Name "name",
+        Kind "kind",
+        Graduation "graduation",
+        PermissibleError "permissible_error",
+        Reference "reference",
+        Repeat "repeat",
+    }
+}
+item_fields! {
     /// What a job costs beside its time.
     RateField {
         Currency "currency",
@@ -152,6 +163,19 @@ impl PinField {
             Self::Speed => optional(Rotation, 1.0, 50_000.0),
             Self::Feed => optional(Feed, 0.001, 10.0),
         }
+    }
+}
+
+impl InstrumentField {
+    /// Its range; `None` for name and kind. From a tenth of a micrometre, below which no shop measures, to what a folding
+    /// rule shows.
+    pub(super) const fn bounds(self) -> Option<Bounds> {
+        Some(match self {
+            Self::Name | Self::Kind => return None,
+            Self::Graduation => optional(Length, 0.0001, 1.0),
+            Self::PermissibleError | Self::Repeat => optional(Length, 0.0, 1.0),
+            Self::Reference => optional(Length, 0.5, 2000.0),
+        })
     }
 }
 

@@ -1,8 +1,9 @@
 //! Finding the typed number behind a field, without knowing what it measures.
 
 use super::{
-    BoreField, DialPlane, EdgeField, FeatureField, Field, Gears, HeadField, HoldingField, Job,
-    MachineField, PinField, RateField, SectionField, StepTimes, TimeBound, Tolerance,
+    BoreField, DialPlane, EdgeField, FeatureField, Field, Gears, HeadField, HoldingField,
+    InstrumentField, Job, MachineField, PinField, RateField, SectionField, StepTimes, TimeBound,
+    Tolerance,
 };
 use crate::quantity::{Entered, Entry, Typed};
 
@@ -224,6 +225,17 @@ macro_rules! slot {
                     PinField::Feed => & $($mutable)? pin.feed,
                 }
             }
+            Field::RoomTemperature => & $($mutable)? setup.room_temperature,
+            Field::Instrument(index, field) => {
+                let instrument = shop.instruments.$get(usize::from(index))?;
+                match field {
+                    InstrumentField::Name | InstrumentField::Kind => return None,
+                    InstrumentField::Graduation => & $($mutable)? instrument.graduation,
+                    InstrumentField::PermissibleError => & $($mutable)? instrument.permissible_error,
+                    InstrumentField::Reference => & $($mutable)? instrument.reference,
+                    InstrumentField::Repeat => & $($mutable)? instrument.repeat,
+                }
+            }
             Field::Title
             | Field::Material
             | Field::CuttingGroup
@@ -236,6 +248,7 @@ macro_rules! slot {
             | Field::Tool
             | Field::Aim
             | Field::Pins
+            | Field::Instruments
             | Field::CutOffMethod
             | Field::CentreOrder => return None,
         })

@@ -1,15 +1,15 @@
 //! The fields that are plain texts: names, and the currency.
 
-use super::{EdgeField, Field, Job, MachineField, RateField};
+use super::{EdgeField, Field, InstrumentField, Job, MachineField, RateField};
 
 impl Field {
     /// The most characters that a field of text takes; `None` for all other fields.
     pub const fn most_characters(self) -> Option<usize> {
         Some(match self {
             Self::Title => Job::MOST_TITLE_CHARACTERS,
-            Self::Machine(MachineField::Name) | Self::Edge(EdgeField::Name) => {
-                Job::MOST_NAME_CHARACTERS
-            }
+            Self::Machine(MachineField::Name)
+            | Self::Edge(EdgeField::Name)
+            | Self::Instrument(_, InstrumentField::Name) => Job::MOST_NAME_CHARACTERS,
             Self::Rate(RateField::Currency) => Job::MOST_CURRENCY_CHARACTERS,
             _ => return None,
         })
@@ -24,6 +24,9 @@ impl Job {
             Field::Machine(MachineField::Name) => &self.shop.machine.name,
             Field::Edge(EdgeField::Name) => &self.shop.edge.name,
             Field::Rate(RateField::Currency) => &self.shop.rates.currency,
+            Field::Instrument(index, InstrumentField::Name) => {
+                &self.shop.instruments.get(usize::from(index))?.name
+            }
             _ => return None,
         })
     }
@@ -45,6 +48,12 @@ impl Job {
             Field::Machine(MachineField::Name) => &mut self.shop.machine.name,
             Field::Edge(EdgeField::Name) => &mut self.shop.edge.name,
             Field::Rate(RateField::Currency) => &mut self.shop.rates.currency,
+            Field::Instrument(index, InstrumentField::Name) => {
+                match self.shop.instruments.get_mut(usize::from(index)) {
+                    Some(instrument) => &mut instrument.name,
+                    None => return false,
+                }
+            }
             _ => return false,
         };
         let most = field.most_characters().unwrap_or_default();
@@ -73,5 +82,17 @@ mod tests {
             assert!(job.set_text(field, ""), "{field}");
             assert_eq!(job, Job::default(), "{field}");
         }
+    }
+
+    #[test]
+    fn an_instrument_has_a_name_only_where_there_is_one() {
+        let name = |index| Field::Instrument(index, InstrumentField::Name);
+        let mut job = Job::default();
+        assert!(!job.set_text(name(0), "Old one"));
+        assert_eq!(job.text(name(0)), None);
+        job.shop.instruments = vec![crate::job::Instrument::default(); 2];
+        assert!(job.set_text(name(1), &"é".repeat(41)));
+        assert_eq!(job.text(name(0)), Some(""));
+        assert_eq!(job.text(name(1)), Some("é".repeat(40).as_str()));
     }
 }

@@ -35,6 +35,12 @@ extern "C" {
     /// What a part could become.
     #[wasm_bindgen(typescript_type = "Becomes[]")]
     pub type BecomesList;
+    /// What to do next at the lathe.
+    #[wasm_bindgen(typescript_type = "Advice")]
+    pub type AdviceOutput;
+    /// The steps of the work.
+    #[wasm_bindgen(typescript_type = "StepNow[]")]
+    pub type StepList;
     /// The unit of a bare number.
     #[wasm_bindgen(typescript_type = "LengthUnit")]
     pub type LengthUnit;
@@ -46,6 +52,26 @@ extern "C" {
 #[wasm_bindgen]
 pub fn plan(job: &JobInput) -> Result<PlanOutput, JsValue> {
     to_js(&skimwright::plan::plan(&read(job)?)).map(JsValue::into)
+}
+
+/// What to do next at the lathe, by the plan of a job and its record.
+///
+/// Throws a `SkimwrightError` with the code "job" when it is no job.
+#[wasm_bindgen]
+pub fn advise(job: &JobInput) -> Result<AdviceOutput, JsValue> {
+    let job = read(job)?;
+    let plan = skimwright::plan::plan(&job);
+    to_js(&skimwright::measuring::advise(&job, &plan)).map(JsValue::into)
+}
+
+/// The steps of the work in working order, and how they stand by the record.
+///
+/// Throws a `SkimwrightError` with the code "job" when it is no job.
+#[wasm_bindgen]
+pub fn steps(job: &JobInput) -> Result<StepList, JsValue> {
+    let job = read(job)?;
+    let plan = skimwright::plan::plan(&job);
+    to_js(&skimwright::work::steps(&job, &plan)).map(JsValue::into)
 }
 
 /// Everything else that the part of a job could become, the best first.
@@ -82,6 +108,25 @@ pub fn encode(job: &JobInput) -> Result<String, JsValue> {
 #[wasm_bindgen]
 pub fn decode(text: &str) -> Result<JobOutput, JsValue> {
     to_js(&link::decode(text).map_err(link_error)?).map(JsValue::into)
+}
+
+/// The text of a file with jobs, from the lines that the page keeps: a line for each job with "+", its id, its state,
+/// when it was changed in seconds since 1970, and its text, parted by tabulators.
+///
+/// Throws a `SkimwrightError` whose code says what is wrong.
+#[wasm_bindgen(js_name = writeJobFile)]
+pub fn write_job_file(kept: &str) -> Result<String, JsValue> {
+    json::file_of_kept(kept).map_err(|wrong| error(wrong.code(), "", &wrong.to_string()))
+}
+
+/// The jobs in the text of a file as such lines; a job that cannot be read is a line with "-", its id, its title, the path
+/// of the field and what is wrong there.
+///
+/// Throws a `SkimwrightError` with the code "too-long", "not-json", "not-ours", "newer" or "form" when it is no file of
+/// jobs.
+#[wasm_bindgen(js_name = readJobFile)]
+pub fn read_job_file(text: &str) -> Result<String, JsValue> {
+    json::kept_of_file(text).map_err(|wrong| error(wrong.code(), "", &wrong.to_string()))
 }
 
 /// Millimetres of a length as a person types it, such as "1 3/8 in" or "31,2 - 0,4"; a bare number takes `unit`.

@@ -1,9 +1,10 @@
 /** What every function throws: an Error with a code for programs and, for a job, the path of the field. */
 export interface SkimwrightError extends Error {
-  /** "job", "length", "unit", or what is wrong with a link. */
+  /** "job", "length", "unit", or what is wrong with a link or a file of jobs. */
   code:
     | "job" | "length" | "unit" | "internal"
-    | "empty" | "too-long" | "not-a-link" | "newer" | "damaged" | "beyond-limits" | "too-large";
+    | "empty" | "too-long" | "not-a-link" | "newer" | "damaged" | "several" | "beyond-limits" | "too-large"
+    | "not-json" | "not-ours" | "form" | "lines";
   /** Such as "part.sections[0].length"; empty when no one field is meant. */
   path: string;
 }
@@ -12,32 +13,35 @@ export type LengthUnit = "mm" | "in";
 
 /**
  * A number as typed, with its unit: "25.4 mm", "1 3/8 in", "120 m/min", "0.1 mm/rev", "2000 rpm", "13 s", "85 %",
- * "40 N/µm", "3 pcs". Money is "62.50 ¤", in the one currency of the job.
+ * "40 N/µm", "3 pcs", "31 °C". Money is "62.50 ¤", in the one currency of the job.
  */
 export type Quantity = string;
 
 /** A job of which any field may be left out; it then has the value of the default job. null is an empty field. */
 export interface JobInput {
-  version?: 1;
+  version?: 1 | 2;
   title?: string;
   part?: Partial<Part>;
   wanted?: Partial<Wanted>;
   shop?: Partial<Omit<Shop, "edge" | "machine" | "rates">> & {
     edge?: Partial<Edge>;
-    machine?: Partial<Machine>;
+    machine?: Partial<Omit<Machine, "learned">> & { learned?: Partial<Learned> };
     rates?: Partial<Rates>;
+    instruments?: Partial<Instrument>[];
   };
   setup?: Partial<Omit<Setup, "near" | "far">> & { near?: Partial<Plane>; far?: Partial<Plane> };
+  record?: Partial<JobRecord>;
 }
 
 /** One part, what is wanted of it, and the shop it is done in. */
 export interface Job {
-  version: 1;
+  version: 2;
   title: string;
   part: Part;
   wanted: Wanted;
   shop: Shop;
   setup: Setup;
+  record: JobRecord;
 }
 
 /** The part as received. Sections and features on the shank, from the shoulder outward; null is not known. */
@@ -213,6 +217,35 @@ export interface Shop {
   /** What is left out takes the usual time. */
   times: Partial<Record<Step, StepTime>>;
   rates: Rates;
+  /** At most 8. */
+  instruments: Instrument[];
+}
+
+/** A measuring instrument. A name has at most 40 characters; null is the usual of its kind. */
+export interface Instrument {
+  name: string;
+  kind: "micrometer" | "calliper" | "indicator" | "gauge";
+  /** One division of its scale or step of its display. */
+  graduation: Quantity | null;
+  permissible_error: Quantity | null;
+  /** The known size that it is set on or compared with; null: none. */
+  reference: Quantity | null;
+  /** Standard deviation of repeated readings at one place. */
+  repeat: Quantity | null;
+}
+
+/** What was learned of a lathe by working on it. */
+export interface Learned {
+  /** What an infeed of a last cut takes off the diameter: an offset, and a share of it. */
+  takes: {
+    share: Quantity;
+    share_deviation: Quantity;
+    offset: Quantity;
+    offset_deviation: Quantity;
+    cuts: Quantity;
+  } | null;
+  /** Real over planned time; each step at most once. */
+  paces: { step: WorkStep; factor: Quantity; jobs: Quantity }[];
 }
 
 /** How long a step takes each time: at best, as a rule, at worst. null is the usual. */
@@ -258,6 +291,7 @@ export interface Machine {
   head_stiffness: Quantity | null;
   tail_stiffness: Quantity | null;
   post_stiffness: Quantity | null;
+  learned: Learned;
 }
 
 /** These alone, at most 40 in any order; or every one between two ends. */
@@ -279,6 +313,8 @@ export interface Setup {
   jaws: "smooth" | "serrated" | null;
   grip_length: Quantity | null;
   grip_force: Quantity | null;
+  /** null: 20 °C. */
+  room_temperature: Quantity | null;
   tail_force: Quantity | null;
   near: Plane;
   far: Plane;
@@ -299,6 +335,195 @@ export interface Pin {
   infeed: Quantity;
   speed?: Quantity | null;
   feed?: Quantity | null;
+}
+
+/** What was done and read at the machine, in the order in which it was entered. */
+export interface JobRecord {
+  /** Who does the work, at most 40 characters. */
+  by?: string;
+  /** At most 5000. */
+  events: JobEvent[];
+}
+
+/** One thing that happened. */
+export interface JobEvent {
+  /** Seconds since the beginning of 1970, UTC. */
+  at: number;
+  /** Whether it was wrong, and no longer counts. */
+  struck?: boolean;
+  what: What;
+}
+
+/** What happened. A note has at most 400 characters. */
+export type What =
+  | { reading: Reading }
+  | { cut: { kind: "rough" | "last" | "spring" | "polish"; dialled: Quantity; reads: "diameter" | "radius" } }
+  | { change: "new-edge" | "held-again" | "dial-set" | "other-feed" }
+  | { note: string }
+  | { step: { step: WorkStep; state: "started" | "paused" | "done" | { skipped: string } | "reopened" } }
+  | { offered: { mark: string; shows: { rates?: boolean; machine?: boolean }; link?: string } }
+  | {
+      answered: {
+        to: string;
+        says: "agree" | "agree-with-change" | "decline" | "ask";
+        words?: string;
+        by?: string;
+      };
+    };
+
+/** Something measured, as the instrument showed it. */
+export interface Reading {
+  of: { diameter: WorkPlace } | "length" | "runout" | "roughness";
+  value: Quantity;
+  /** The place in the list of instruments, from 0; null: the usual micrometer. */
+  instrument?: number | null;
+  /** null: that of the room. */
+  temperature?: Quantity | null;
+  /** Whether the person said that it is right, though it is not what was expected. */
+  confirmed?: boolean;
+}
+
+/** A place along the shank. */
+export type WorkPlace = "near-shoulder" | "middle" | "free-end" | { at: Quantity };
+
+/** The steps of the work at the machine, in working order. */
+export type WorkStep =
+  | "receive" | "hold" | "dial-in" | "cut-off" | "face" | "centre" | "rough" | "last-cuts" | "polish" | "chamfer"
+  | "check" | "clean";
+
+/** What to do next at the lathe. Lengths are mm, shares of the whole, speeds rev/min, feeds mm/rev. */
+export interface Advice {
+  /** null before the first reading, or after a cut that was not measured yet. */
+  size: {
+    diameter: Figure;
+    uncertainty: number;
+    smallest: number;
+    largest: number;
+    readings: number;
+  } | null;
+  next: Next;
+  takes: Takes;
+  /** The newest last. */
+  doubts: Doubt[];
+  /** null without readings at two places. */
+  taper: TaperFound | null;
+  verdicts: Verdict[];
+}
+
+/** What to do next. */
+export type Next =
+  | { kind: "measure"; why: "first" | "after-cut" | "too-warm" | "to-settle" }
+  | { kind: "answer" }
+  | ({ kind: "cut" } & CutNext)
+  | { kind: "polish"; off: Figure }
+  | { kind: "stop"; why: "in-tolerance" | "not-proven" | "under" | "no-safe-cut" }
+  | { kind: "stop"; why: "missing"; of: string };
+
+/** What an infeed takes off the diameter, as believed. */
+export interface Takes {
+  share: number;
+  share_deviation: number;
+  offset: number;
+  offset_deviation: number;
+  covariance: number;
+  scatter: number;
+  left: number;
+  cuts: number;
+  from: "guess" | "stiffness" | "learned";
+}
+
+/** A reading that contradicts what is believed. */
+export interface Doubt {
+  /** Its place in the record, from 0. */
+  event: number;
+  kind:
+    | "wrong-unit" | "whole-turn" | "swapped-digits" | "slipped-mark" | "larger" | "unlikely" | "impossible";
+  expected: number | null;
+  meant: number | null;
+}
+
+/** Taper and barrel along the shank. */
+export interface TaperFound {
+  over_length: Figure;
+  length: number;
+  uncertainty: number;
+  verdict: "parallel" | "tapered" | "not-told";
+  /** What the tolerance forgives. */
+  forgiven: number | null;
+  shift: Figure | null;
+  barrel: number | null;
+  barrel_uncertainty: number | null;
+  /** What the plan's stiffness foretells. */
+  barrel_planned: number | null;
+  barrel_cause: "work-bends" | "ends-give-way" | "elsewhere" | null;
+  places: { at: number; diameter: number; uncertainty: number }[];
+}
+
+/** Whether one tolerance is kept. */
+export interface Verdict {
+  of: { kind: "diameter"; place: WorkPlace } | { kind: "roughness" };
+  is: "in" | "over" | "under" | "not-proven" | "too-coarse" | "not-measured";
+  measured: Figure | null;
+  uncertainty: number;
+  lower: number | null;
+  upper: number | null;
+  guard: number;
+  odds_in: number | null;
+  more_readings: number | null;
+  readings: number;
+}
+
+/** One step of the work. */
+export interface StepNow {
+  step: WorkStep;
+  how: "to-do" | "running" | "paused" | "done" | "skipped";
+  /** Seconds counted, since when it runs, and whether the device's clock was set back. */
+  clock: { counted: number; since: number | null; broken: boolean };
+  /** The one figure to set, dial or mark. */
+  dial: {
+    kind:
+      | "cut-mark" | "grip" | "runout" | "facing" | "centre-depth" | "infeed" | "polish-off" | "chamfer" | "diameter";
+    value: number;
+  } | null;
+  /** Further figures, the most needed first. */
+  figures: {
+    kind:
+      | "from-shoulder" | "method" | "kerf" | "offcut-length" | "support" | "held-diameter" | "overhang"
+      | "finished-length" | "depth-from" | "centre-drill" | "mouth" | "off-diameter" | "diameter-after" | "dial-reads"
+      | "passes-left" | "compound-angle" | "compound-travel" | "lower-limit" | "upper-limit" | "wanted-length"
+      | "roughness";
+    value: number | string | null;
+  }[];
+  spindle_speed: number | null;
+  feed: number | null;
+  /** Low, likely and high. */
+  planned: [number, number, number] | null;
+  planned_mean: number | null;
+  warnings: (
+    | "chuck-key" | "grip-weak" | "loses-grip" | "long-overhang" | "chuck-speed" | "centre-nips-up" | "disc" | "grit"
+    | "hot-offcut" | "offcut-falls" | "parting-jams" | "saw-on-hard" | "chips-long" | "chips-hard" | "dust-of-cast-iron"
+    | "titanium-fire" | "knocks" | "grinding" | "hot-work" | "stop-to-measure" | "centre-drill-breaks"
+    | "centre-on-hard" | "fingers-at-spindle" | "sharp-edges" | "unknown-past" | "no-air-line"
+  )[];
+}
+
+/** The next cut. */
+export interface CutNext {
+  /** Which pass of the plan; null beyond the planned ones. */
+  pass: number | null;
+  pass_kind: "rough" | "last" | "polish";
+  spring: boolean;
+  divisions: number;
+  graduation: number;
+  reads: "diameter" | "radius";
+  dialled: number;
+  off_diameter: number;
+  diameter_after: Figure;
+  odds_under: number;
+  cuts_left: number;
+  measure: { when: "after-this" } | { when: "after"; cuts: number };
+  spindle_speed: number | null;
+  feed: number | null;
 }
 
 /**
@@ -449,7 +674,7 @@ export interface Value {
   kind:
     | "length" | "angle" | "time" | "speed" | "feed" | "rotation" | "mass" | "volume" | "density" | "area"
     | "second-moment" | "force" | "torque" | "power" | "stress" | "temperature-step" | "hardness" | "taper" | "ratio"
-    | "share" | "count" | "money" | "stiffness";
+    | "share" | "count" | "money" | "stiffness" | "expansion" | "fine";
   value: number;
 }
 
@@ -728,6 +953,8 @@ export interface PlannedTime {
     skewness: number;
   };
   total: Figure;
+  /** Steps of the work that were scaled by what earlier jobs on the lathe taught. */
+  learned: { step: WorkStep; factor: number; jobs: number }[];
 }
 
 export type Step =

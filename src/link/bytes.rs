@@ -44,6 +44,11 @@ impl<'b> Reader<'b> {
         self.rest.is_empty() && !self.failed
     }
 
+    /// All that is not read yet; `None` when reading failed.
+    pub(super) const fn rest(&self) -> Option<&'b [u8]> {
+        if self.failed { None } else { Some(self.rest) }
+    }
+
     pub(super) const fn fail(&mut self) {
         self.rest = &[];
         self.failed = true;
@@ -110,11 +115,27 @@ impl<'b> Reader<'b> {
 
     /// A list of at most `most` items; it takes no memory for more than it has read.
     pub(super) fn list<const VERSION: u8, T: Read<VERSION>>(&mut self, most: usize) -> Vec<T> {
-        let count = usize::try_from(self.whole()).ok();
+        self.list_of(most, T::read)
+    }
+
+    /// The same with items that are read in a way of their own.
+    pub(super) fn list_of<T>(&mut self, most: usize, read: impl FnMut(&mut Self) -> T) -> Vec<T> {
+        let count = self.whole();
+        self.items(count, most, read)
+    }
+
+    /// So many items, and at most `most`.
+    pub(super) fn items<T>(
+        &mut self,
+        count: u64,
+        most: usize,
+        mut read: impl FnMut(&mut Self) -> T,
+    ) -> Vec<T> {
+        let count = usize::try_from(count).ok();
         let count = self.must(count.filter(|count| *count <= most));
         let mut list = Vec::new();
         while list.len() < count && !self.failed {
-            list.push(T::read(self));
+            list.push(read(self));
         }
         list
     }
@@ -161,11 +182,21 @@ impl Writer {
 
     /// A list of at most `most` items.
     pub(super) fn list<T: Write>(&mut self, list: &[T], most: usize) -> Option<()> {
+        self.list_of(list, most, T::write)
+    }
+
+    /// The same with items that are written in a way of their own.
+    pub(super) fn list_of<T>(
+        &mut self,
+        list: &[T],
+        most: usize,
+        mut write: impl FnMut(&T, &mut Self) -> Option<()>,
+    ) -> Option<()> {
         if most < list.len() {
             return None;
         }
         self.count(list.len())?;
-        list.iter().try_for_each(|item| item.write(self))
+        list.iter().try_for_each(|item| write(item, self))
     }
 
     fn count(&mut self, count: usize) -> Option<()> {

@@ -2,8 +2,8 @@
 
 use super::bytes::{Read, Reader, Write, Writer};
 use crate::job::{
-    Aim, BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, DialReads, Flats, JawFace,
-    Rigidity, Support,
+    Aim, BoreBottom, BoreEnd, CentreOrder, Change, CutMadeKind, CutOffMethod, Datum, DialReads,
+    Flats, InstrumentKind, JawFace, OwnerSays, Rigidity, Support,
 };
 use crate::tables::{
     CentreDrillSize, ColletSize, CuttingGroup, FileBite, HoleClass, SeatLoad, ShaftClass,
@@ -39,7 +39,7 @@ macro_rules! by_list {
         }
     )*};
 }
-by_list!(FileBite Aim DialReads JawFace Rigidity Support BoreBottom BoreEnd CutOffMethod CentreOrder Datum Flats ShaftClass HoleClass SeatLoad SleeveDuty ToolKind WorkMaterial);
+by_list!(OwnerSays InstrumentKind CutMadeKind Change FileBite Aim DialReads JawFace Rigidity Support BoreBottom BoreEnd CutOffMethod CentreOrder Datum Flats ShaftClass HoleClass SeatLoad SleeveDuty ToolKind WorkMaterial);
 
 macro_rules! by_row {
     ($($name:ident)*) => {$(

@@ -5,10 +5,11 @@ use super::choice::Numbered;
 use super::tests::body;
 use crate::costing::Step;
 use crate::job::{
-    Aim, BoreBottom, BoreEnd, CentreOrder, CutOffMethod, Datum, DialReads, EdgeField, Field, Flats,
-    JawFace, Job, MachineField, RateField, Rigidity, Support,
+    Aim, BoreBottom, BoreEnd, CentreOrder, Change, CutMadeKind, CutOffMethod, Datum, DialReads,
+    EdgeField, Field, Flats, InstrumentKind, JawFace, Job, MachineField, RateField, Rigidity,
+    Support, WorkStep,
 };
-use crate::quantity::{Entry, Number, Term, Unit};
+use crate::quantity::{Entered, Entry, Number, Term, Unit};
 use crate::tables::{
     CentreDrillSize, ColletSize, CuttingGroup, FileBite, HoleClass, SeatLoad, ShaftClass,
     ShankSize, SleeveDuty, TaperSize, ThreadSize, ToolKind, WorkMaterial,
@@ -46,6 +47,9 @@ fn choices_keep_their_numbers() {
     frozen::<Support>("chuck, chuck-and-centre, between-centres, collet");
     frozen::<JawFace>("smooth, serrated");
     frozen::<FileBite>("cuts, bites, scratches, skates");
+    frozen::<InstrumentKind>("micrometer, calliper, indicator, gauge");
+    frozen::<CutMadeKind>("rough, last, spring, polish");
+    frozen::<Change>("new-edge, held-again, dial-set, other-feed");
     frozen::<CuttingGroup>(
         "p-1, p-2, p-3, p-4, p-5, p-6, p-7, p-8, p-9, p-9x, p-10, p-11, p-12, p-13, m-14, k-15, k-16, k-17, k-18, \
          k-19, k-20, n-21, n-22, n-23, n-24, n-25, n-26, n-27, n-28, s-31, s-32, s-33, s-34, s-35, s-36, s-37, \
@@ -78,6 +82,19 @@ fn steps_keep_their_numbers() {
     }
     assert_eq!(Step::ALL.len(), codes.len());
     assert!(Step::from_index(16).is_none());
+}
+
+/// Steps at the machine, by the number that a link stores.
+#[test]
+fn steps_at_the_machine_keep_their_numbers() {
+    let codes = "receive, hold, dial-in, cut-off, face, centre, rough, last-cuts, polish, chamfer, check, clean";
+    for (number, code) in (0_u8..).zip(codes.split(", ")) {
+        let step = WorkStep::from_index(number).unwrap();
+        assert_eq!(serde_json::to_value(step).unwrap(), code);
+        assert_eq!(step.index(), number);
+    }
+    assert_eq!(WorkStep::ALL.len(), 12);
+    assert!(WorkStep::from_index(12).is_none());
 }
 
 #[test]
@@ -194,6 +211,12 @@ fn units_keep_their_numbers() {
             assert_eq!(with(*unit), wanted, "{unit:?}");
             seen += 1;
         }
+    }
+    for (number, unit) in (0_u8..).zip([Unit::Celsius, Unit::Fahrenheit]) {
+        let mut job = Job::default();
+        job.setup.room_temperature = Some(Entered::plain(73, 2, unit));
+        assert!(body(&job).ends_with(&[number << 4 | 2, 73]), "{unit:?}");
+        seen += 1;
     }
     // The ratio of a taper is the only unit of what it measures, and no field of the whole job.
     assert_eq!(seen + 1, Unit::ALL.len());

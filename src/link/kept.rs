@@ -1,22 +1,24 @@
-//! The lathes and tools that a person keeps for other jobs, as a text of its own beside the job in a link.
+//! The lathes, tools and instruments that a person keeps for other jobs, as a text of its own beside the job in a link.
 //!
 //! It is made of the same pieces as a link, with a letter of its own in front, a capital so that neither is ever taken
 //! for the other:
 //!
 //! ```text
-//! A  base64url( lathes  tools  CRC-32(letter, both), low byte first )
+//! B  base64url( lathes  tools  instruments  CRC-32(letter, all), low byte first )
 //! ```
 //!
-//! Both are lists; a lathe is written as in version 3 of a link, a tool as what its edge is made of and then its figures.
-//! As with links, a change of either is a new letter, and the older ones must still be read.
+//! All are lists; a lathe is written as in version 3 of a link and then what was learned of it as in version 4, a tool as
+//! what its edge is made of and then its figures, an instrument as in version 4. The older `A` has no instruments, and
+//! nothing that was learned. As with links, a change of any of them is a new letter, and the older ones must still be
+//! read.
 
 use super::bytes::{Read, Reader, Write, Writer, read_fields, write_fields};
 use super::{LinkError, MOST_CHARACTERS, unwrap, wrap};
-use crate::job::{Edge, Machine, Shop};
+use crate::job::{Edge, Instrument, Machine, Shop};
 use crate::tables::ToolKind;
 
 /// The letter of the version that is written.
-const VERSION: char = 'A';
+const VERSION: char = 'B';
 
 /// What a person keeps for other jobs.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -25,6 +27,8 @@ pub struct Kept {
     pub machines: Vec<Machine>,
     /// Turning tools; at most [`Kept::MOST`].
     pub tools: Vec<KeptTool>,
+    /// Measuring instruments; at most [`Kept::MOST`].
+    pub instruments: Vec<Instrument>,
 }
 
 /// A turning tool, whole.
@@ -47,7 +51,7 @@ impl KeptTool {
 }
 
 impl Kept {
-    /// Most lathes, and most tools.
+    /// Most lathes, most tools, and most instruments.
     pub const MOST: usize = 20;
 }
 
@@ -65,17 +69,21 @@ write_fields! { KeptTool { tool, edge } }
 /// use skimwright::job::Machine;
 /// use skimwright::link::{self, Kept};
 /// let lathe = Machine { name: "Old faithful".to_owned(), ..Machine::default() };
-/// let kept = Kept { machines: vec![lathe], tools: Vec::new() };
+/// let kept = Kept { machines: vec![lathe], ..Kept::default() };
 /// let text = link::encode_kept(&kept)?;
-/// assert!(text.starts_with('A'));
+/// assert!(text.starts_with('B'));
 /// assert_eq!(link::decode_kept(&text)?, kept);
 /// # Ok::<(), link::LinkError>(())
 /// ```
 pub fn encode_kept(kept: &Kept) -> Result<String, LinkError> {
     let mut to = Writer::default();
     let written = to
-        .list(&kept.machines, Kept::MOST)
-        .and_then(|()| to.list(&kept.tools, Kept::MOST));
+        .list_of(&kept.machines, Kept::MOST, |machine, to| {
+            machine.write(to)?;
+            machine.learned.write(to)
+        })
+        .and_then(|()| to.list(&kept.tools, Kept::MOST))
+        .and_then(|()| to.list(&kept.instruments, Kept::MOST));
     let text = written.map(|()| wrap(VERSION, to.into_bytes()));
     let fits = text.filter(|text| text.len() <= MOST_CHARACTERS);
     fits.ok_or(LinkError::TooLarge)
@@ -92,17 +100,34 @@ pub fn decode_kept(text: &str) -> Result<Kept, LinkError> {
     let mut letters = text.chars();
     match letters.next() {
         None => Err(LinkError::Empty),
+        Some('A') => read_first(&unwrap('A', letters.as_str())?).ok_or(LinkError::BeyondLimits),
         Some(VERSION) => read(&unwrap(VERSION, letters.as_str())?).ok_or(LinkError::BeyondLimits),
-        Some(version @ 'B'..='Z') => Err(LinkError::Newer { version }),
+        Some(version @ 'C'..='Z') => Err(LinkError::Newer { version }),
         Some(_) => Err(LinkError::NotALink),
     }
+}
+
+/// The first version, with lathes and tools only.
+fn read_first(bytes: &[u8]) -> Option<Kept> {
+    let from = &mut Reader::new(bytes);
+    let kept = Kept {
+        machines: from.list::<3, _>(Kept::MOST),
+        tools: from.list::<3, _>(Kept::MOST),
+        instruments: Vec::new(),
+    };
+    from.is_done().then_some(kept)
 }
 
 fn read(bytes: &[u8]) -> Option<Kept> {
     let from = &mut Reader::new(bytes);
     let kept = Kept {
-        machines: from.list::<3, _>(Kept::MOST),
+        machines: from.list_of(Kept::MOST, |from| {
+            let mut machine: Machine = Read::<3>::read(from);
+            machine.learned = Read::<4>::read(from);
+            machine
+        }),
         tools: from.list::<3, _>(Kept::MOST),
+        instruments: from.list::<4, _>(Kept::MOST),
     };
     from.is_done().then_some(kept)
 }
@@ -112,7 +137,7 @@ mod tests {
     #![expect(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
 
     use super::*;
-    use crate::job::{Gears, Job, Rigidity};
+    use crate::job::{Gears, InstrumentKind, Job, Learned, LearnedPace, Rigidity, WorkStep};
     use crate::link::{decode, encode};
     use crate::quantity::{Entered, Typed, Unit};
 
@@ -148,10 +173,35 @@ mod tests {
         }
     }
 
+    fn instrument(name: &str) -> Instrument {
+        Instrument {
+            name: name.to_owned(),
+            kind: InstrumentKind::Gauge,
+            graduation: Some(entered("1", Unit::Micrometre)),
+            reference: Some(entered("16", Unit::Millimetre)),
+            ..Instrument::default()
+        }
+    }
+
+    fn taught(mut machine: Machine) -> Machine {
+        machine.learned.paces = vec![LearnedPace {
+            step: WorkStep::LastCuts,
+            factor: entered("130", Unit::Percent),
+            jobs: entered("4", Unit::Piece),
+        }];
+        machine
+    }
+
     fn kept() -> Kept {
         Kept {
-            machines: vec![lathe("Drehbank ⌀"), lathe(""), Machine::default()],
+            machines: vec![
+                lathe("Drehbank ⌀"),
+                taught(lathe("")),
+                Machine::default(),
+                taught(Machine::default()),
+            ],
             tools: vec![tool("Rougher")],
+            instruments: vec![instrument("Bügel"), Instrument::default()],
         }
     }
 
@@ -160,6 +210,7 @@ mod tests {
         let full = Kept {
             machines: vec![lathe(&"é".repeat(Job::MOST_NAME_CHARACTERS)); Kept::MOST],
             tools: vec![tool(&"ß".repeat(Job::MOST_NAME_CHARACTERS)); Kept::MOST],
+            instruments: vec![instrument(&"µ".repeat(Job::MOST_NAME_CHARACTERS)); Kept::MOST],
         };
         for kept in [Kept::default(), kept(), full] {
             let text = encode_kept(&kept).unwrap();
@@ -170,14 +221,29 @@ mod tests {
     /// The very text, so that what is in people's browsers stays readable.
     #[test]
     fn the_form_is_frozen() {
-        let tools = Vec::new();
-        let machines = vec![lathe("Old faithful")];
-        let kept = Kept { machines, tools };
+        let kept = Kept {
+            machines: vec![taught(lathe("Old faithful"))],
+            tools: Vec::new(),
+            instruments: vec![instrument("Comparator")],
+        };
         assert_eq!(encode_kept(&kept).unwrap(), FROZEN);
         assert_eq!(decode_kept(FROZEN), Ok(kept));
     }
 
-    const FROZEN: &str = "AAQxPbGQgZmFpdGhmdWwBAQMARgBzAMgBAA4OAQ8ODg4OEwEADg4ODg4AN_rqAQ";
+    const FROZEN: &str = "BAQxPbGQgZmFpdGhmdWwBAQMARgBzAMgBAA4OAQ8ODg4OEwEADg4ODg4CBwCCAQAEAAEKQ29tcGFyYXRvclMwAQAQoT3nuw";
+
+    #[test]
+    fn what_was_kept_by_the_first_form_still_opens() {
+        let kept = Kept {
+            machines: vec![lathe("Old faithful")],
+            ..Kept::default()
+        };
+        assert_eq!(decode_kept(FIRST), Ok(kept.clone()));
+        assert!(encode_kept(&kept).unwrap().starts_with('B'));
+        assert_eq!(kept.machines[0].learned, Learned::default());
+    }
+
+    const FIRST: &str = "AAQxPbGQgZmFpdGhmdWwBAQMARgBzAMgBAA4OAQ8ODg4OEwEADg4ODg4AN_rqAQ";
 
     #[test]
     fn more_than_is_taken_has_no_text() {
@@ -187,6 +253,9 @@ mod tests {
         let mut long = kept();
         long.tools = vec![tool(&"x".repeat(Job::MOST_NAME_CHARACTERS + 1))];
         assert_eq!(encode_kept(&long), Err(LinkError::TooLarge));
+        let mut instruments = kept();
+        instruments.instruments = vec![Instrument::default(); Kept::MOST + 1];
+        assert_eq!(encode_kept(&instruments), Err(LinkError::TooLarge));
     }
 
     #[test]
@@ -210,8 +279,11 @@ mod tests {
         for body in [
             &[][..],
             &[0],
-            &[0, 0, 0],
-            &[21, 0],
+            &[0, 0],
+            &[0, 0, 0, 0],
+            &[21, 0, 0],
+            &[0, 0, 21],
+            &[0, 0, 1, 0, 4],
             &[1],
             &[0xff; 40],
             &[0, 1, 99, 0],
@@ -221,7 +293,7 @@ mod tests {
         }
         assert_eq!(decode_kept(""), Err(LinkError::Empty));
         assert_eq!(decode_kept("hello"), Err(LinkError::NotALink));
-        assert_eq!(decode_kept("Bxyz"), Err(LinkError::Newer { version: 'B' }));
+        assert_eq!(decode_kept("Cxyz"), Err(LinkError::Newer { version: 'C' }));
         let novel = "A".repeat(MOST_CHARACTERS + 1);
         assert_eq!(decode_kept(&novel), Err(LinkError::TooLong));
     }

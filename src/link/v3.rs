@@ -7,7 +7,9 @@ use super::bytes::{Read, Reader, Write, Writer, read_fields, write_fields};
 use super::choice::Numbered;
 use super::v2;
 use crate::costing::Step;
-use crate::job::{Edge, Gears, Job, Machine, Pin, Plane, Rates, Setup, StepTime, StepTimes};
+use crate::job::{
+    Edge, Gears, Job, Learned, Machine, Pin, Plane, Rates, Setup, StepTime, StepTimes,
+};
 use crate::quantity::{Entered, Typed};
 use crate::tables::{CuttingGroup, FileBite};
 
@@ -22,10 +24,15 @@ const MOST_PINS: usize = 12;
 
 /// The job in these bytes; `None` when they are not exactly one job within its limits.
 pub(super) fn read(bytes: &[u8]) -> Option<Job> {
+    read_blocks(bytes, BLOCKS.iter())
+}
+
+/// The job in these bytes, with as many blocks as a version has.
+pub(super) fn read_blocks<'b>(bytes: &[u8], known: impl Iterator<Item = &'b Block>) -> Option<Job> {
     let from = &mut Reader::new(bytes);
     let mut job = v2::read_base(from);
     let mut blocks = from.whole();
-    for block in BLOCKS {
+    for block in known {
         if blocks & 1 == 1 {
             (block.read)(from, &mut job);
             // What is there says something: nothing has one form only.
@@ -38,15 +45,18 @@ pub(super) fn read(bytes: &[u8]) -> Option<Job> {
     (blocks == 0 && from.is_done()).then_some(job)
 }
 
-/// The bytes of a job; `None` when a text or a list is too long.
-pub(super) fn write(job: &Job) -> Option<Vec<u8>> {
+/// The bytes of a job, with as many blocks as a version has; `None` when a text or a list is too long.
+pub(super) fn write_blocks<'b>(
+    job: &Job,
+    known: impl DoubleEndedIterator<Item = &'b Block> + Clone,
+) -> Option<Vec<u8>> {
     let mut to = Writer::default();
     v2::write_base(job, &mut to)?;
-    let flags = BLOCKS.iter().rev().fold(0, |flags, block| {
+    let flags = known.clone().rev().fold(0, |flags, block| {
         flags << 1 | u64::from((block.is_there)(job))
     });
     to.whole(flags);
-    for block in BLOCKS {
+    for block in known {
         if (block.is_there)(job) {
             (block.write)(job, &mut to)?;
         }
@@ -54,36 +64,61 @@ pub(super) fn write(job: &Job) -> Option<Vec<u8>> {
     Some(to.into_bytes())
 }
 
-/// What version 2 did not have, piece by piece.
-struct Block {
-    is_there: fn(&Job) -> bool,
-    read: fn(&mut Reader<'_>, &mut Job),
-    write: fn(&Job, &mut Writer) -> Option<()>,
+/// What an older version did not have, piece by piece.
+pub(super) struct Block {
+    pub(super) is_there: fn(&Job) -> bool,
+    pub(super) read: fn(&mut Reader<'_>, &mut Job),
+    pub(super) write: fn(&Job, &mut Writer) -> Option<()>,
 }
 
 /// A block that is one place of the job.
 macro_rules! block {
-    ($($place:ident).+) => {
+    ($version:literal, $($place:ident).+) => {
         Block {
             is_there: |job| job.$($place).+ != Job::default().$($place).+,
-            read: |from, job| job.$($place).+ = Read::<3>::read(from),
+            read: |from, job| job.$($place).+ = Read::<$version>::read(from),
             write: |job, to| job.$($place).+.write(to),
         }
     };
 }
+pub(super) use block;
 
-/// In this order, and more only behind the last.
-const BLOCKS: &[Block] = &[
-    block!(wanted.roughness),
-    block!(shop.aim),
-    block!(shop.edge),
-    block!(shop.machine),
-    block!(shop.rates),
-    block!(setup),
-    block!(shop.times),
-    block!(part.cutting_group),
-    block!(part.file_bite),
+/// In this order, and more only behind the last, in newer versions.
+pub(super) const BLOCKS: &[Block] = &[
+    block!(3, wanted.roughness),
+    block!(3, shop.aim),
+    block!(3, shop.edge),
+    Block {
+        is_there: has_machine,
+        ..block!(3, shop.machine)
+    },
+    block!(3, shop.rates),
+    Block {
+        is_there: has_setup,
+        ..block!(3, setup)
+    },
+    block!(3, shop.times),
+    block!(3, part.cutting_group),
+    block!(3, part.file_bite),
 ];
+
+/// Whether a lathe says something that this version has.
+fn has_machine(job: &Job) -> bool {
+    let known = Machine {
+        learned: Learned::default(),
+        ..job.shop.machine.clone()
+    };
+    known != Machine::default()
+}
+
+/// The same for the set-up.
+fn has_setup(job: &Job) -> bool {
+    let known = Setup {
+        room_temperature: None,
+        ..job.setup.clone()
+    };
+    known != Setup::default()
+}
 
 macro_rules! fields {
     ($($list:tt)*) => {

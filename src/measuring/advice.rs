@@ -2,9 +2,10 @@
 
 use serde::Serialize;
 
+use super::taper::TaperFound;
+use super::verdict::Verdict;
 use crate::cutting::passes::PassKind;
-use crate::job::{DialReads, Field, Job, WorkPlace};
-use crate::plan::Plan;
+use crate::job::{DialReads, Field};
 use crate::quantity::{Feed, Length, RotationalSpeed, Share};
 use crate::working::Figure;
 
@@ -61,7 +62,7 @@ pub enum Next {
 
 /// Why to measure.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
+#[serde(tag = "why", rename_all = "kebab-case")]
 pub enum WhyMeasure {
     /// Nothing was measured yet.
     First,
@@ -95,6 +96,7 @@ pub struct CutNext {
     /// Which pass of the plan it is; `None` beyond the planned ones.
     pub pass: Option<u8>,
     /// What kind.
+    #[serde(rename = "pass_kind")] // What is to do next has a kind of its own.
     pub kind: PassKind,
     /// Whether it goes over the same setting once more.
     pub spring: bool,
@@ -198,112 +200,4 @@ pub enum DoubtKind {
     Unlikely,
     /// Larger than the part that was received.
     Impossible,
-}
-
-/// Taper and barrel along the shank.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct TaperFound {
-    /// Growth of the diameter from the shoulder end to the free end of the shank, with its range (k = 2); below nothing
-    /// where the free end is thinner.
-    pub over_length: Figure<Length>,
-    /// The length that it is said over.
-    pub length: Length,
-    /// Its standard uncertainty over that length.
-    pub uncertainty: Length,
-    /// What the readings can tell.
-    pub verdict: TaperVerdict,
-    /// How far to shift the tail-stock across, toward the tool where positive; `None` where nothing should be done.
-    pub shift: Option<Figure<Length>>,
-    /// How much the middle stands above the line through the ends, on diameter; below nothing for a waist. `None`
-    /// without three places.
-    pub barrel: Option<Length>,
-    /// Its standard uncertainty.
-    pub barrel_uncertainty: Option<Length>,
-}
-
-/// What readings along the shank can tell.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum TaperVerdict {
-    /// Parallel within what the tolerance forgives, and the readings are good enough to say so.
-    Parallel,
-    /// A taper is there.
-    Tapered,
-    /// The readings cannot tell it from noise.
-    NotTold,
-}
-
-/// Whether one tolerance is kept.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Verdict {
-    /// Which.
-    pub of: VerdictOf,
-    /// What is proven.
-    pub is: VerdictIs,
-    /// What was measured at 20 °C, with its expanded range; `None` where nothing was.
-    pub measured: Option<Figure<Length>>,
-    /// Its standard uncertainty; zero where nothing was measured.
-    pub uncertainty: Length,
-    /// The lower limit; `None` where there is none.
-    pub lower: Option<Length>,
-    /// The upper limit; `None` where there is none.
-    pub upper: Option<Length>,
-    /// The guard band on each side.
-    pub guard: Length,
-    /// The odds that it is in tolerance.
-    pub odds_in: Option<Share>,
-    /// How many more readings at the same place would prove it, if they show the same; `None` where none would, or
-    /// nothing is left to prove.
-    pub more_readings: Option<u32>,
-}
-
-/// Which tolerance.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-#[serde(tag = "kind", content = "place", rename_all = "kebab-case")]
-pub enum VerdictOf {
-    /// The diameter at a place.
-    Diameter(WorkPlace),
-    /// Roughness Ra.
-    Roughness,
-}
-
-/// What is proven of a tolerance.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum VerdictIs {
-    /// In tolerance.
-    In,
-    /// Too large: can be cut again.
-    Over,
-    /// Too small.
-    Under,
-    /// Neither is proven.
-    NotProven,
-    /// No reading could prove it: the instrument is too coarse for the tolerance.
-    TooCoarse,
-    /// Nothing was measured.
-    NotMeasured,
-}
-
-/// What to do next, from the plan and the record. Pure and total.
-pub fn advise(job: &Job, plan: &Plan) -> Advice {
-    let _ = (job, plan);
-    Advice {
-        size: None,
-        next: Next::Measure(WhyMeasure::First),
-        takes: Takes {
-            share: Share::of_whole(1.0),
-            share_deviation: Share::ZERO,
-            offset: Length::ZERO,
-            offset_deviation: Length::ZERO,
-            covariance: Length::ZERO,
-            scatter: Length::ZERO,
-            left: Length::ZERO,
-            cuts: 0,
-            from: TakesFrom::Guess,
-        },
-        doubts: Vec::new(),
-        taper: None,
-        verdicts: Vec::new(),
-    }
 }

@@ -11,12 +11,17 @@ use super::findings::{Findings, finding_summary};
 use super::header::{header, stage_bar};
 use super::hooks::address::{address, use_address, use_links_opened};
 use super::hooks::focus::use_spot;
+use super::hooks::jobs::{new_tab, use_jobs_kept};
+use super::hooks::lasting::use_lasting;
 use super::hooks::look::use_look;
 use super::hooks::storage::{
-    put_aside, stored_address, stored_job, stored_view, use_job_kept, use_shelf_kept, use_view_kept,
+    put_aside, stored_address, stored_job, stored_of, stored_view, use_shelf_kept, use_view_kept,
 };
 use super::hooks::update::use_updates;
-use super::menu::{menu_panel, reset_panel};
+use super::jobs::read_of;
+use super::jobs_panel::{empty_trash_panel, jobs_panel};
+use super::lathe::CutStage;
+use super::menu::menu_panel;
 use super::sheet::DrawingSheet;
 use super::shop::ask_panel;
 use super::stages::{plan_stage, received_stage, wanted_stage};
@@ -41,8 +46,8 @@ pub(crate) fn start() {
 fn opening_state() -> State {
     let stored = stored_job();
     let mut state = State::open(stored.as_deref(), &address(), stored_address().as_deref());
-    let (units, look, last_stage) = stored_view();
-    (state.units, state.look) = (units, look);
+    let (units, look, last_stage, thumb) = stored_view();
+    (state.units, state.look, state.lathe.thumb) = (units, look, thumb);
     if state.stage == Stage::default() {
         state.stage = last_stage;
     }
@@ -51,13 +56,16 @@ fn opening_state() -> State {
     {
         put_aside(&stored);
     }
-    state
+    let small = stored_of().zip(stored_job());
+    let small = small.and_then(|(said, text)| read_of(&said, &text));
+    state.with_kept(new_tab(), small.as_ref())
 }
 
 #[component]
 fn App() -> Html {
     let store = use_reducer(opening_state);
-    use_job_kept(&store);
+    use_jobs_kept(&store);
+    use_lasting(&store);
     use_view_kept(&store);
     use_shelf_kept(&store);
     use_address(&store);
@@ -69,6 +77,7 @@ fn App() -> Html {
         Stage::Received => received_stage(&store),
         Stage::Wanted => wanted_stage(&store),
         Stage::Plan => plan_stage(&store),
+        Stage::Cut => Html::default(),
     };
     let on_plan = store.stage == Stage::Plan;
     html! {
@@ -76,6 +85,9 @@ fn App() -> Html {
             { header(&store) }
             { banners(&store) }
             { stage_bar(&store) }
+            if store.stage == Stage::Cut {
+                <CutStage />
+            } else {
             <div class="columns">
                 if on_plan {
                     { five_figures(&store) }
@@ -94,6 +106,7 @@ fn App() -> Html {
                 </div>
                 <div class="column-fields">{ stage }</div>
             </div>
+            }
             { cover(&store) }
         </ContextProvider<Store>>
     }
@@ -137,7 +150,8 @@ fn cover(store: &Store) -> Html {
         None => Html::default(),
         Some(Cover::Working(shown)) => working_panel(store, shown),
         Some(Cover::Menu) => menu_panel(store),
-        Some(Cover::Reset) => reset_panel(store),
+        Some(Cover::Jobs) => jobs_panel(store),
+        Some(Cover::EmptyTrash) => empty_trash_panel(store),
         Some(Cover::Ask(question)) => ask_panel(store, question),
     }
 }

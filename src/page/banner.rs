@@ -2,11 +2,13 @@
 
 use yew::prelude::*;
 
+use super::hooks::exchange::save_jobs;
 use super::hooks::update::apply_update;
+use super::jobs::{JobId, JobsAction, Trouble};
 use super::markup::button;
-use super::state::{Action, Notice};
+use super::state::{Action, Cover, Notice};
 use super::store::{Store, on, words};
-use super::words::{OfShop, Text};
+use super::words::{OfJobs, OfLathe, OfShop, Text};
 
 pub(crate) fn banners(store: &Store) -> Html {
     let words = words(store);
@@ -19,6 +21,7 @@ pub(crate) fn banners(store: &Store) -> Html {
                     { button(words.say(Text::BackToOwn), on(store, || Action::BackToOwn)) }
                 </div>
             }
+            { standing(store) }
             if let Some(told) = &store.notice {
                 { notice(store, told) }
             }
@@ -32,16 +35,54 @@ pub(crate) fn banners(store: &Store) -> Html {
     }
 }
 
+/// Said for as long as it is so: no room, or another tab with the same job.
+fn standing(store: &Store) -> Html {
+    let words = words(store);
+    let say = |text| words.say(Text::Jobs(text));
+    let has_trash = store.jobs.trash().next().is_some();
+    html! {
+        <>
+            if store.jobs.trouble == Some(Trouble::Full) {
+                <div class="banner">
+                    <p>{ say(OfJobs::Full) }</p>
+                    if let Some(id) = store.jobs.current.clone() {
+                        { button(say(OfJobs::SaveFile), save_one(store, id)) }
+                    }
+                    if has_trash {
+                        { button(say(OfJobs::EmptyTrash), on(store, || Action::Show(Some(Cover::EmptyTrash)))) }
+                    }
+                </div>
+            }
+            if store.jobs.elsewhere {
+                <div class="banner">
+                    <p>{ say(OfJobs::Elsewhere) }</p>
+                    { button(words.say(Text::Dismiss), on(store, || Action::Jobs(JobsAction::Elsewhere(false)))) }
+                </div>
+            }
+        </>
+    }
+}
+
+fn save_one(store: &Store, id: JobId) -> Callback<MouseEvent> {
+    let store = store.clone();
+    Callback::from(move |_: MouseEvent| save_jobs(&store, Some(&id)))
+}
+
 fn notice(store: &Store, told: &Notice) -> Html {
     let words = words(store);
+    let say = |text| words.say(Text::Jobs(text)).to_owned();
     let (text, link) = match told {
-        Notice::BadLink(error) => (words.say(Text::BadLink(*error)), None),
-        Notice::BadStore => (words.say(Text::BadStore), None),
-        Notice::Copied => (words.say(Text::Copied), None),
-        Notice::ShareFailed(link) => (words.say(Text::ShareFailed), Some(link.clone())),
-        Notice::Replaced => (words.say(Text::Replaced), None),
-        Notice::NotKept => (words.say(Text::Shop(OfShop::ShelfRefused)), None),
+        Notice::BadLink(error) => (words.say(Text::BadLink(*error)).to_owned(), None),
+        Notice::BadStore => (words.say(Text::BadStore).to_owned(), None),
+        Notice::Copied => (words.say(Text::Copied).to_owned(), None),
+        Notice::ShareFailed(link) => (words.say(Text::ShareFailed).to_owned(), Some(link.clone())),
+        Notice::Begun => (say(OfJobs::Begun), None),
+        Notice::OtherTab => (say(OfJobs::OtherTab), None),
+        Notice::Cleared(count) => (words.cleared(*count), None),
+        Notice::RecordFull => (words.say(Text::Lathe(OfLathe::RecordFull)).to_owned(), None),
+        Notice::NotKept => (words.say(Text::Shop(OfShop::ShelfRefused)).to_owned(), None),
     };
+    let goes_back = *told == Notice::Begun && store.jobs.before.is_some();
     html! {
         <div class="banner">
             <p>{ text }</p>
@@ -53,6 +94,9 @@ fn notice(store: &Store, told: &Notice) -> Html {
                     aria-label={words.say(Text::Share)}
                     value={link}
                 />
+            }
+            if goes_back {
+                { button(words.say(Text::Jobs(OfJobs::Back)), on(store, || Action::Jobs(JobsAction::Back))) }
             }
             { button(words.say(Text::Dismiss), on(store, || Action::Tell(None))) }
         </div>

@@ -7,7 +7,7 @@ use super::hooks::share::share_job;
 use super::markup::button;
 use super::state::{Action, Cover, Saved, Stage};
 use super::store::{Store, on, words};
-use super::words::Text;
+use super::words::{OfJobs, Text};
 
 pub(crate) fn header(store: &Store) -> Html {
     let words = words(store);
@@ -25,7 +25,7 @@ pub(crate) fn header(store: &Store) -> Html {
             <p class="brand">{ words.say(Text::AppName) }</p>
             <div class="header-job">
                 <h1 class="job-title">{ title }</h1>
-                <p class="saved" aria-live={(store.saved == Saved::Refused).then_some("polite")}>{ words.say(Text::SavedState(store.saved)) }</p>
+                <p class="saved" aria-live={alarms(store.saved).then_some("polite")}>{ words.say(Text::SavedState(store.saved)) }</p>
             </div>
             <div class="header-tools">
                 <button type="button" class="button" disabled={!store.can_undo()} onclick={on(store, || Action::Undo)}>
@@ -35,10 +35,16 @@ pub(crate) fn header(store: &Store) -> Html {
                     { words.say(Text::Redo) }
                 </button>
                 { button(words.say(Text::Share), share) }
+                { button(words.say(Text::Jobs(OfJobs::Title)), on(store, || Action::Show(Some(Cover::Jobs)))) }
                 { button(words.say(Text::Menu), on(store, || Action::Show(Some(Cover::Menu)))) }
             </div>
         </header>
     }
+}
+
+/// Whether it has to be read out that something is not saved.
+const fn alarms(saved: Saved) -> bool {
+    matches!(saved, Saved::Refused | Saved::Full | Saved::Again)
 }
 
 /// The stages: any of them can be opened at any time.

@@ -26,7 +26,7 @@ pub(crate) fn holding(store: &Store) -> Html {
     ];
     let mut parts = vec![
         element("h2", "", text(say(OfCut::HoldingTitle))),
-        care_at_holding(store, holding),
+        care_at_holding(store),
         element("dl", "pairs", all(pairs)),
         figure_list(store, &[Shown::Slender, Shown::Deflection]),
     ];

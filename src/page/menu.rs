@@ -1,4 +1,4 @@
-//! The menu: units, look, examples, starting over, privacy.
+//! The menu: units, look, examples, privacy.
 
 use std::rc::Rc;
 
@@ -8,8 +8,8 @@ use skimwright::quantity::Units;
 use yew::prelude::*;
 
 use super::markup::{button, option};
-use super::modal::{modal, question};
-use super::state::{Action, Cover, Look};
+use super::modal::modal;
+use super::state::{Action, Look};
 use super::store::{Store, on, words};
 use super::words::Text;
 
@@ -32,9 +32,6 @@ pub(crate) fn menu_panel(store: &Store) -> Html {
             <h3>{ words.say(Text::ExamplesLabel) }</h3>
             <p class="field-hint">{ words.say(Text::ExamplesLead) }</p>
             <ul class="examples">{ for demo_jobs().into_iter().map(|job| example(store, job)) }</ul>
-            <p>
-                { button(words.say(Text::ResetJob), on(store, || Action::Show(Some(Cover::Reset)))) }
-            </p>
             <h3>{ words.say(Text::PrivacyLabel) }</h3>
             <p>{ words.say(Text::Privacy) }</p>
         </>
@@ -53,16 +50,4 @@ fn example(store: &Store, job: Job) -> Html {
     let job = Rc::new(job);
     let onclick = on(store, move || Action::TakeExample(Rc::clone(&job)));
     html! { <li>{ button(title, onclick) }</li> }
-}
-
-/// Asks before the job is replaced by a plain new one.
-pub(crate) fn reset_panel(store: &Store) -> Html {
-    let words = words(store);
-    question(
-        store,
-        words.say(Text::ResetJob),
-        words.say(Text::ResetQuestion).to_owned(),
-        (words.say(Text::ResetNo), words.say(Text::ResetYes)),
-        Action::Reset,
-    )
 }

@@ -4,6 +4,8 @@
 
 mod chart;
 mod edit;
+mod jobs;
+mod lathe;
 mod options;
 mod panels;
 mod reading;
@@ -19,6 +21,10 @@ mod cut_tests;
 mod edit_tests;
 #[cfg(test)]
 mod fresh_tests;
+#[cfg(test)]
+mod instruments_tests;
+#[cfg(test)]
+mod lathe_tests;
 #[cfg(test)]
 mod shelf_tests;
 #[cfg(test)]
@@ -58,6 +64,12 @@ mod header;
 mod holding;
 #[cfg(target_arch = "wasm32")]
 mod hooks;
+#[cfg(target_arch = "wasm32")]
+mod instruments;
+#[cfg(target_arch = "wasm32")]
+mod jobs_list;
+#[cfg(target_arch = "wasm32")]
+mod jobs_panel;
 #[cfg(target_arch = "wasm32")]
 mod keys;
 #[cfg(target_arch = "wasm32")]

@@ -4,14 +4,20 @@ use web_sys::HtmlDialogElement;
 use yew::prelude::*;
 
 use super::markup::{all, any_button, button, element, paragraph, text};
-use super::state::{Action, Cover};
+use super::state::Action;
 use super::store::{Store, on, use_store, words};
 use super::words::Text;
 
 /// A panel over the page.
 #[inline(never)]
 pub(crate) fn modal(title: AttrValue, inside: Html) -> Html {
-    html! { <Modal {title}>{ inside }</Modal> }
+    modal_closing(title, Action::Show(None), inside)
+}
+
+/// The same, with what is done when it is closed.
+#[inline(never)]
+pub(crate) fn modal_closing(title: AttrValue, closes: Action, inside: Html) -> Html {
+    html! { <Modal {title} {closes}>{ inside }</Modal> }
 }
 
 /// Asks before something is done: what is asked, what says no, what says yes, and what that does.
@@ -32,6 +38,7 @@ pub(crate) fn question(
 #[derive(PartialEq, Properties)]
 struct ModalProps {
     title: AttrValue,
+    closes: Action,
     children: Html,
 }
 
@@ -80,7 +87,8 @@ fn Modal(props: &ModalProps) -> Html {
             }
         })
     };
-    let onclose = on(&store, || Action::Show(None::<Cover>));
+    let closes = props.closes.clone();
+    let onclose = on(&store, move || closes.clone());
     html! {
         <dialog ref={dialog} class="modal" aria-labelledby="modal-title" {onclose} onclick={beside}>
             <div class="modal-sheet">

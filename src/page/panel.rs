@@ -86,13 +86,25 @@ fn heading(panel: Panel, button: Html) -> Html {
         | Panel::StepTimes
         | Panel::Form
         | Panel::Counts
-        | Panel::Rates => {
+        | Panel::Instruments
+        | Panel::Learned
+        | Panel::Rates
+        | Panel::AllSteps
+        | Panel::Cautions
+        | Panel::Readings
+        | Panel::Earlier
+        | Panel::Takes
+        | Panel::Changed
+        | Panel::Parallel
+        | Panel::Verdicts
+        | Panel::Handling => {
             html! { <h2 class="panel-head">{ button }</h2> }
         }
         Panel::Row(..)
         | Panel::MoreOfPart
         | Panel::Shank(_)
         | Panel::Pin(_)
+        | Panel::Instrument(_)
         | Panel::PinPlanned
         | Panel::Savings
         | Panel::Steps => {

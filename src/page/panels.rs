@@ -2,7 +2,8 @@
 
 use skimwright::costing::Step;
 use skimwright::job::{
-    DialPlane, EdgeField, Field, HoldingField, Job, MachineField, PinField, RateField, TimeBound,
+    DialPlane, EdgeField, Field, HoldingField, InstrumentField, Job, MachineField, PinField,
+    RateField, TimeBound,
 };
 
 use super::edit::{Edit, List, ShopEdit};
@@ -39,11 +40,23 @@ impl Panels {
             | Panel::PinPlanned
             | Panel::StepTimes
             | Panel::Rates
+            | Panel::Instruments
+            | Panel::Learned
             | Panel::Savings
             | Panel::Form
             | Panel::Counts
-            | Panel::Steps => false,
+            | Panel::Steps
+            | Panel::AllSteps
+            | Panel::Cautions
+            | Panel::Earlier
+            | Panel::Takes
+            | Panel::Changed
+            | Panel::Parallel
+            | Panel::Verdicts
+            | Panel::Handling => false,
+            Panel::Readings => true,
             Panel::Pin(_) => job.setup.pins.len() <= MOST_OPEN,
+            Panel::Instrument(_) => job.shop.instruments.len() <= MOST_OPEN,
             Panel::MoreOfPart | Panel::Duty | Panel::Errors(_) => {
                 let fields = fields_in(panel);
                 fields.into_iter().any(|field| job.entry(field).is_some())
@@ -136,6 +149,23 @@ impl Panels {
                 });
                 self.focus(Spot::Opens(Panel::Pins));
             }
+            Edit::Shop(ShopEdit::AddInstrument(_) | ShopEdit::TakeInstrument(_)) => {
+                if let Ok(last) = u8::try_from(job.shop.instruments.len().saturating_sub(1)) {
+                    self.open_and_focus(Panel::Instrument(last));
+                }
+            }
+            Edit::Shop(ShopEdit::RemoveInstrument(gone)) => {
+                self.chosen.move_keys(|panel| {
+                    Some(match panel {
+                        Panel::Instrument(at) if at == gone => return None,
+                        Panel::Instrument(at) if gone < at => Panel::Instrument(at - 1),
+                        other => other,
+                    })
+                });
+                self.focus(Spot::Opens(Panel::Instruments));
+            }
+            // The button that had the focus is gone.
+            Edit::Shop(ShopEdit::Forget(_)) => self.focus(Spot::Opens(Panel::Learned)),
             _ => {}
         }
     }
@@ -150,6 +180,10 @@ impl Panels {
         if before.setup.pins.len() != after.setup.pins.len() {
             let pin = |panel| matches!(panel, Panel::Pin(_));
             self.chosen.retain(|panel| !pin(panel));
+        }
+        if before.shop.instruments.len() != after.shop.instruments.len() {
+            let instrument = |panel| matches!(panel, Panel::Instrument(_));
+            self.chosen.retain(|panel| !instrument(panel));
         }
     }
 
@@ -177,7 +211,7 @@ const fn swapped(at: u8, one: u8, other: u8) -> u8 {
 }
 
 /// The panels that hold fields always.
-const FOLDED: [Panel; 8] = [
+const FOLDED: [Panel; 9] = [
     Panel::MoreOfPart,
     Panel::Duty,
     Panel::Tool,
@@ -186,6 +220,7 @@ const FOLDED: [Panel; 8] = [
     Panel::Dialling,
     Panel::StepTimes,
     Panel::Rates,
+    Panel::Instruments,
 ];
 
 /// The panels that a field stands in, the innermost last.
@@ -202,10 +237,17 @@ fn panels_round(field: Field) -> Vec<Panel> {
         Field::Pin(index, _) => Some(Panel::Pin(index)),
         _ => None,
     };
+    let instrument = match field {
+        Field::Instrument(index, _) => Some(Panel::Instrument(index)),
+        _ => None,
+    };
     let folded = FOLDED.into_iter().chain(errors);
     let round = folded.filter(|panel| fields_in(*panel).contains(&field));
     let pins = pin.map(|_| Panel::Pins).into_iter().chain(pin);
-    row.into_iter().chain(round).chain(pins).collect()
+    let instruments = instrument.map(|_| Panel::Instruments);
+    let instruments = instruments.into_iter().chain(instrument);
+    let round = row.into_iter().chain(round);
+    round.chain(pins).chain(instruments).collect()
 }
 
 /// The fields of a panel, in their order.
@@ -243,6 +285,10 @@ pub(crate) fn fields_in(panel: Panel) -> Vec<Field> {
             .collect(),
         Panel::Pin(index) => PIN.map(|name| Field::Pin(index, name)).to_vec(),
         Panel::Rates => RATES.map(Field::Rate).to_vec(),
+        Panel::Instruments => vec![Field::RoomTemperature],
+        Panel::Instrument(index) => INSTRUMENT
+            .map(|name| Field::Instrument(index, name))
+            .to_vec(),
         Panel::StepTimes => Step::ALL.into_iter().flat_map(times_of).collect(),
         Panel::Row(..)
         | Panel::Add(_)
@@ -252,10 +298,20 @@ pub(crate) fn fields_in(panel: Panel) -> Vec<Field> {
         | Panel::Most
         | Panel::Pins
         | Panel::PinPlanned
+        | Panel::Learned
         | Panel::Savings
         | Panel::Form
         | Panel::Counts
-        | Panel::Steps => Vec::new(),
+        | Panel::Steps
+        | Panel::AllSteps
+        | Panel::Cautions
+        | Panel::Readings
+        | Panel::Earlier
+        | Panel::Takes
+        | Panel::Changed
+        | Panel::Parallel
+        | Panel::Verdicts
+        | Panel::Handling => Vec::new(),
     }
 }
 
@@ -306,6 +362,14 @@ const PIN: [PinField; 4] = [
     PinField::Infeed,
     PinField::Speed,
     PinField::Feed,
+];
+const INSTRUMENT: [InstrumentField; 6] = [
+    InstrumentField::Name,
+    InstrumentField::Kind,
+    InstrumentField::Graduation,
+    InstrumentField::PermissibleError,
+    InstrumentField::Reference,
+    InstrumentField::Repeat,
 ];
 const RATES: [RateField; 5] = [
     RateField::Currency,

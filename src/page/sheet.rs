@@ -110,7 +110,7 @@ fn stage(store: &Store) -> sheet::Stage {
     match store.stage {
         Stage::Received => sheet::Stage::Received,
         Stage::Wanted => sheet::Stage::Wanted,
-        Stage::Plan => sheet::Stage::Plan,
+        Stage::Plan | Stage::Cut => sheet::Stage::Plan,
     }
 }
 

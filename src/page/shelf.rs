@@ -1,9 +1,10 @@
-//! The lathes and tools that are kept in the browser for other jobs.
+//! The lathes, tools and instruments that are kept in the browser for other jobs.
 
 use std::rc::Rc;
 
-use skimwright::job::Job;
+use skimwright::job::{Instrument, Job, Learned, Record, WorkStep};
 use skimwright::link::{Kept, KeptTool, decode_kept};
+use skimwright::work::{learned_after, steps};
 
 use super::edit::{Edit, ShopEdit};
 use super::state::State;
@@ -14,6 +15,17 @@ use super::view::{Cover, Notice, Panel, Spot};
 pub(crate) enum Shelf {
     Lathes,
     Tools,
+    /// Instruments; of the job, the one of this place in its list.
+    Instruments(u8),
+}
+
+/// Something that jobs taught of the lathe.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Lesson {
+    /// What an infeed takes off.
+    Takes,
+    /// How long a step takes against the plan.
+    Pace(WorkStep),
 }
 
 /// What is asked before something that is kept goes.
@@ -22,6 +34,8 @@ pub(crate) enum Question {
     /// The one of this name gets the figures of the job.
     Replace(Shelf),
     Remove(Shelf, u8),
+    /// What was learned of the job's lathe is forgotten.
+    Forget(Lesson),
 }
 
 /// What is done with what is kept.
@@ -31,6 +45,8 @@ pub(crate) enum ShelfAction {
     Keep(Shelf),
     /// The answer to a question is yes.
     Yes(Question),
+    /// Keeps what this job taught with its lathe, and with the one of its name that is kept.
+    Teach,
     /// This is what the browser keeps now; another window may have changed it.
     Found(Option<String>),
     /// The browser refused.
@@ -63,6 +79,10 @@ impl Shelves {
                 .iter()
                 .map(|it| it.edge.name.as_str())
                 .collect(),
+            Shelf::Instruments(_) => {
+                let all = self.kept.instruments.iter();
+                all.map(|it| it.name.as_str()).collect()
+            }
         }
     }
 
@@ -71,6 +91,9 @@ impl Shelves {
         match kind {
             Shelf::Lathes => self.kept.machines.contains(&job.shop.machine),
             Shelf::Tools => self.kept.tools.contains(&KeptTool::of(&job.shop)),
+            Shelf::Instruments(index) => {
+                instrument(job, index).is_some_and(|it| self.kept.instruments.contains(it))
+            }
         }
     }
 
@@ -86,6 +109,9 @@ impl Shelves {
         Some(Edit::Shop(match kind {
             Shelf::Lathes => ShopEdit::TakeLathe(Rc::new(self.kept.machines.get(at)?.clone())),
             Shelf::Tools => ShopEdit::TakeTool(Rc::new(self.kept.tools.get(at)?.clone())),
+            Shelf::Instruments(_) => {
+                ShopEdit::TakeInstrument(Rc::new(self.kept.instruments.get(at)?.clone()))
+            }
         }))
     }
 
@@ -101,7 +127,19 @@ pub(crate) fn name(kind: Shelf, job: &Job) -> &str {
     match kind {
         Shelf::Lathes => &job.shop.machine.name,
         Shelf::Tools => &job.shop.edge.name,
+        Shelf::Instruments(index) => instrument(job, index).map_or("", |it| it.name.as_str()),
     }
+}
+
+fn instrument(job: &Job, index: u8) -> Option<&Instrument> {
+    job.shop.instruments.get(usize::from(index))
+}
+
+/// What was taught last: by which record, and what the lathe knew then. The same day is not learned twice.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Taught {
+    record: Record,
+    learned: Learned,
 }
 
 /// Puts one into the place of the one that is alike, or behind all.
@@ -126,10 +164,14 @@ impl State {
             ShelfAction::Yes(question) => {
                 self.cover = None;
                 match question {
+                    Question::Forget(lesson) => {
+                        self.edit(&Edit::Shop(ShopEdit::Forget(lesson)));
+                    }
                     Question::Replace(kind) => self.put_on(kind),
                     Question::Remove(kind, index) => self.take_off(kind, index),
                 }
             }
+            ShelfAction::Teach => self.teach(),
             ShelfAction::Found(text) => {
                 let read = text.as_deref().map(decode_kept).transpose();
                 self.shelves.unread = read.is_err();
@@ -162,6 +204,11 @@ impl State {
                 let new = KeptTool::of(shop);
                 put(&mut kept.tools, new, |it| it.edge.name == shop.edge.name);
             }
+            Shelf::Instruments(index) => {
+                if let Some(new) = shop.instruments.get(usize::from(index)) {
+                    put(&mut kept.instruments, new.clone(), |it| it.name == new.name);
+                }
+            }
         });
     }
 
@@ -169,11 +216,56 @@ impl State {
         self.shelves.change(|kept| match kind {
             Shelf::Lathes => remove(&mut kept.machines, index),
             Shelf::Tools => remove(&mut kept.tools, index),
+            Shelf::Instruments(_) => remove(&mut kept.instruments, index),
         });
         // The button that had the focus is gone.
         self.panels.focus(Spot::Opens(match kind {
             Shelf::Lathes => Panel::Lathe,
             Shelf::Tools => Panel::Tool,
+            Shelf::Instruments(_) => Panel::Instruments,
         }));
+    }
+
+    /// What the lathe of the job would know with what this job taught; `None` while the work is not over, where it taught
+    /// nothing, and once it was kept.
+    pub(crate) fn lesson(&self) -> Option<Learned> {
+        let over = steps(&self.job, &self.plan)
+            .iter()
+            .all(|it| it.how.is_over());
+        let known = &self.job.shop.machine.learned;
+        let same = |it: &Taught| it.record == self.job.record && it.learned == *known;
+        if !over || self.taught.as_ref().is_some_and(same) {
+            return None;
+        }
+        let learned = learned_after(&self.job, &self.plan, known);
+        (learned != *known).then_some(learned)
+    }
+
+    fn teach(&mut self) {
+        let Some(learned) = self.lesson() else {
+            return;
+        };
+        let (job, plan) = (Rc::clone(&self.job), Rc::clone(&self.plan));
+        let name = &job.shop.machine.name;
+        let before = self.taught.as_ref();
+        let anew = before.is_none_or(|it| it.record != job.record);
+        // Other jobs may have taught the one that is kept since this job took its copy: theirs stays.
+        let kept = self.shelves.kept.machines.iter();
+        let kept = kept.filter(|it| anew && !name.trim().is_empty() && it.name == *name);
+        let kept = kept
+            .map(|it| learned_after(&job, &plan, &it.learned))
+            .next();
+        if let Some(kept) = kept {
+            self.shelves.change(|all| {
+                if let Some(lathe) = all.machines.iter_mut().find(|it| it.name == *name) {
+                    lathe.learned = kept;
+                }
+            });
+        }
+        self.taught = Some(Taught {
+            record: job.record.clone(),
+            learned: learned.clone(),
+        });
+        self.edit(&Edit::Shop(ShopEdit::Learn(Rc::new(learned))));
     }
 }

@@ -18,7 +18,7 @@ use super::stages::fields_of;
 use super::state::{Action, Cover, Panel};
 use super::store::{Store, on, words};
 use super::tools::tool_choice;
-use super::words::{OfShop, Text, Words};
+use super::words::{OfInstruments, OfShop, Text, Words};
 
 /// All of them, closed until they are asked for, each with what it holds in one line.
 pub(crate) fn shop_panels(store: &Store) -> Html {
@@ -33,6 +33,8 @@ pub(crate) fn shop_panels(store: &Store) -> Html {
     let support = say(OfShop::Support(job.setup.support)).to_owned();
     let pins = job.setup.pins.len();
     let pins = (0 < pins).then(|| pins.to_string());
+    let instruments = job.shop.instruments.len();
+    let instruments = (0 < instruments).then(|| instruments.to_string());
     let panels = [
         (Panel::Tool, OfShop::Tool, Some(tool)),
         (Panel::Lathe, OfShop::Lathe, Some(lathe)),
@@ -41,6 +43,16 @@ pub(crate) fn shop_panels(store: &Store) -> Html {
         (Panel::Pins, OfShop::Pins, pins),
         (Panel::StepTimes, OfShop::StepTimes, None),
         (Panel::Rates, OfShop::Rates, None),
+        (
+            Panel::Instruments,
+            OfShop::Instruments(OfInstruments::Title),
+            instruments,
+        ),
+        (
+            Panel::Learned,
+            OfShop::Instruments(OfInstruments::LearnedTitle),
+            None,
+        ),
     ];
     let drawn = panels
         .into_iter()
@@ -53,6 +65,8 @@ fn body(store: &Store, own: Panel) -> Html {
         Panel::Dialling => return dialling(store),
         Panel::Pins => return pinned(store),
         Panel::StepTimes => return step_times(store),
+        Panel::Instruments => return super::instruments::instruments(store),
+        Panel::Learned => return super::instruments::learned(store),
         Panel::Tool => Some(Shelf::Tools),
         Panel::Lathe => Some(Shelf::Lathes),
         _ => None,
@@ -82,6 +96,9 @@ pub(super) fn shop_choice(words: Words, job: &Job, field: Field) -> Option<Choic
                 one(OfShop::DialReads(it), ShopEdit::DialReads(it), chosen)
             })
             .to_vec(),
+        Field::Instrument(index, field) => {
+            return super::instruments::instrument_choice(words, job, index, field);
+        }
         Field::Holding(HoldingField::Support) => or_none(&Support::ALL)
             .map(|it| {
                 let chosen = it == job.setup.support;
@@ -202,6 +219,11 @@ fn plannable(store: &Store) -> Vec<Html> {
 
 /// The way to keep what the job has, and all that is kept.
 fn shelf_of(store: &Store, shelf: Shelf) -> Html {
+    all(vec![keep_one(store, shelf), kept_list(store, shelf)])
+}
+
+/// The way to keep what the job has.
+pub(super) fn keep_one(store: &Store, shelf: Shelf) -> Html {
     let words = words(store);
     let say = |text| words.say(Text::Shop(text));
     let (job, shelves) = (&store.job, &store.shelves);
@@ -220,6 +242,15 @@ fn shelf_of(store: &Store, shelf: Shelf) -> Html {
     } else {
         parts.push(hint(say(OfShop::ShelfFull)));
     }
+    element("div", "shelf", all(parts))
+}
+
+/// All that is kept of a kind.
+pub(super) fn kept_list(store: &Store, shelf: Shelf) -> Html {
+    let words = words(store);
+    let say = |text| words.say(Text::Shop(text));
+    let shelves = &store.shelves;
+    let mut parts = Vec::new();
     let names = shelves.names(shelf);
     if !names.is_empty() {
         parts.push(element("h3", "", text(say(OfShop::Mine(shelf)))));
@@ -246,7 +277,11 @@ fn kept_row(store: &Store, shelf: Shelf, index: u8, name: &str) -> Html {
 }
 
 /// A button that says to readers what it is about.
-fn named_button(label: &'static str, about: &str, onclick: Callback<MouseEvent>) -> Html {
+pub(super) fn named_button(
+    label: &'static str,
+    about: &str,
+    onclick: Callback<MouseEvent>,
+) -> Html {
     let about = element("span", "for-readers", text(format!(" {about}")));
     any_button("button", all(vec![text(label), about]), None, onclick)
 }
@@ -255,15 +290,17 @@ fn named_button(label: &'static str, about: &str, onclick: Callback<MouseEvent>)
 pub(crate) fn ask_panel(store: &Store, question: Question) -> Html {
     let words = words(store);
     let say = |text| words.say(Text::Shop(text));
-    let (Question::Replace(shelf) | Question::Remove(shelf, _)) = question;
-    let names = store.shelves.names(shelf);
-    let name = match question {
-        Question::Replace(_) => name(shelf, &store.job),
-        Question::Remove(_, index) => names.get(usize::from(index)).copied().unwrap_or_default(),
-    };
-    let yes = match question {
-        Question::Replace(_) => words.say(Text::Shop(OfShop::Replace)),
-        Question::Remove(..) => words.say(Text::Remove),
+    let (name, yes) = match question {
+        Question::Replace(shelf) => (name(shelf, &store.job), say(OfShop::Replace)),
+        Question::Remove(shelf, index) => {
+            let names = store.shelves.names(shelf);
+            let name = names.get(usize::from(index)).copied();
+            (name.unwrap_or_default(), words.say(Text::Remove))
+        }
+        Question::Forget(lesson) => (
+            words.lesson(lesson),
+            say(OfShop::Instruments(OfInstruments::Forget)),
+        ),
     };
     question_about(
         store,

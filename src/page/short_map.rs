@@ -51,6 +51,10 @@ impl<K: Copy + PartialEq, V> ShortMap<K, V> {
         });
     }
 
+    pub(crate) const fn is_empty(&self) -> bool {
+        self.pairs.is_empty()
+    }
+
     pub(crate) fn clear(&mut self) {
         self.pairs.clear();
     }

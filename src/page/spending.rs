@@ -84,7 +84,9 @@ fn steps(store: &Store, time: &PlannedTime) -> Html {
             element("li", "step", all(parts))
         });
         let rows = element("ul", "steps", all(rows.collect()));
-        all(vec![rows, hint(say(OfTime::StepsNote))])
+        let own = words.by_own_times(&time.learned);
+        let own = own.map_or_else(Html::default, hint);
+        all(vec![rows, own, hint(say(OfTime::StepsNote))])
     })
 }
 

@@ -7,13 +7,17 @@ use std::rc::Rc;
 
 use skimwright::job::{Field, Job};
 use skimwright::link;
+use skimwright::measuring::Advice;
 use skimwright::plan::{Compared, Plan, compare, plan};
 use skimwright::quantity::Units;
+use skimwright::work::StepNow;
 
 use super::edit::{Edit, List, ShopEdit, stands};
+use super::jobs::{Jobs, JobsAction};
+use super::lathe::{AtLathe, LatheAction, same_but_record};
 use super::options::Filter;
 use super::panels::Panels;
-use super::shelf::{ShelfAction, Shelves};
+use super::shelf::{ShelfAction, Shelves, Taught};
 use super::short_map::ShortMap;
 
 pub(crate) use super::reading::Wrong;
@@ -28,8 +32,11 @@ pub(crate) struct State {
     pub(crate) plan: Rc<Plan>,
     /// What other rows of passes would bring: worked out when it is first asked for.
     compared: OnceCell<Rc<Compared>>,
-    past: Vec<Rc<Job>>,
-    future: Vec<Rc<Job>>,
+    /// The steps of the work and what to do next, in the same way.
+    pub(super) steps: OnceCell<Rc<[StepNow]>>,
+    pub(super) advice: OnceCell<Rc<Advice>>,
+    pub(super) past: Vec<Rc<Job>>,
+    pub(super) future: Vec<Rc<Job>>,
     /// The field that is being typed into: its changes are one step of undo.
     pub(crate) editing: Option<Field>,
     /// Texts as typed, until they are left and understood.
@@ -48,12 +55,17 @@ pub(crate) struct State {
     /// What is opened and closed within the stages, and where the focus goes.
     pub(crate) panels: Panels,
     pub(crate) filter: Filter,
+    pub(crate) lathe: AtLathe,
     pub(crate) cover: Option<Cover>,
     pub(crate) notice: Option<Notice>,
     /// One's own job, while a visitor's is looked at.
     pub(crate) own: Option<Rc<Job>>,
+    /// All jobs that are kept.
+    pub(crate) jobs: Jobs,
     /// Lathes and tools that are kept for other jobs.
     pub(crate) shelves: Shelves,
+    /// What was kept of what this job taught.
+    pub(super) taught: Option<Taught>,
     pub(crate) saved: Saved,
     pub(crate) update_waits: bool,
 }
@@ -79,15 +91,23 @@ pub(crate) enum Action {
     PinPicked,
     /// Which of the things that the part could become are shown.
     Filter(Filter),
+    /// Something at the lathe.
+    Lathe(LatheAction),
     Show(Option<Cover>),
+    /// A plain new job beside the others.
     Reset,
+    /// An example as a job of one's own beside the others.
     TakeExample(Rc<Job>),
     OpenLink(String),
+    /// A visitor's job as one of one's own beside the others.
     KeepVisitor,
     BackToOwn,
     /// Something with the lathes and tools that are kept.
     Shelf(ShelfAction),
+    /// Something with the jobs that are kept.
+    Jobs(JobsAction),
     Tell(Option<Notice>),
+    /// Whether the small copy of the job is kept.
     Stored(bool),
     UpdateWaits,
 }
@@ -109,7 +129,7 @@ impl State {
     ///
     /// `address` is what stands after `#`, `last_address` what this page wrote there itself.
     pub(crate) fn open(stored: Option<&str>, address: &str, last_address: Option<&str>) -> Self {
-        let own = stored.map(link::decode);
+        let own = stored.map(link::decode_kept_job);
         let unread = matches!(own, Some(Err(_)));
         let kept = matches!(own, Some(Ok(_)));
         let mut state = Self::of(own.and_then(Result::ok).unwrap_or_default());
@@ -118,23 +138,26 @@ impl State {
         }
         let ours = last_address.is_some_and(|last| last == address);
         if address.is_empty() || (ours && kept) {
-            return state;
+            return state.settle(kept, false);
         }
         if kept {
-            return state.open_link(address);
+            return state.settle(true, false).open_link(address).noted();
         }
         // No job that can be read stands here, so there is nothing to ask about.
         match link::decode(address) {
             Ok(job) => Self {
                 notice: state.notice,
-                stage: Stage::Plan,
+                // This page's own address opens where the person was.
+                stage: if ours { Stage::default() } else { Stage::Plan },
                 ..Self::of(job)
-            },
-            Err(_) if unread => state,
+            }
+            .settle(false, true),
+            Err(_) if unread => state.settle(false, false),
             Err(error) => Self {
                 notice: Some(Notice::BadLink(error)),
                 ..state
-            },
+            }
+            .settle(false, false),
         }
     }
 
@@ -144,6 +167,8 @@ impl State {
             job: Rc::new(job),
             plan,
             compared: OnceCell::new(),
+            steps: OnceCell::new(),
+            advice: OnceCell::new(),
             actions: 0,
             past: Vec::new(),
             future: Vec::new(),
@@ -158,10 +183,13 @@ impl State {
             pass: None,
             panels: Panels::default(),
             filter: Filter::default(),
+            lathe: AtLathe::default(),
             cover: None,
             notice: None,
             own: None,
+            jobs: Jobs::default(),
             shelves: Shelves::default(),
+            taught: None,
             saved: Saved::default(),
             update_waits: false,
         }
@@ -173,15 +201,6 @@ impl State {
 
     pub(crate) fn can_redo(&self) -> bool {
         !self.future.is_empty()
-    }
-
-    /// The job in storage and what is on the screen: a visitor's job is not one's own.
-    pub(crate) fn job_to_keep(&self) -> Option<&Rc<Job>> {
-        if self.own.is_some() {
-            None
-        } else {
-            Some(&self.job)
-        }
     }
 
     /// The state after an action.
@@ -216,10 +235,15 @@ impl State {
             Action::Pick(field) => {
                 self.picked = field.and_then(|field| self.field_to_open(field));
                 self.times_picked = self.times_picked.wrapping_add(1);
-                if field == Some(Field::Pins) {
-                    // It has no field of its own: there a pass is pinned.
+                let list = match field {
+                    Some(Field::Pins) => Some(Panel::Pins),
+                    Some(Field::Instruments) => Some(Panel::Instruments),
+                    _ => None,
+                };
+                if let Some(list) = list {
+                    // It has no field of its own: there a pass is pinned, or an instrument added.
                     self.picked = None;
-                    self.panels.open_and_focus(Panel::Pins);
+                    self.panels.open_and_focus(list);
                 }
                 match (self.picked, field.and_then(List::of)) {
                     (Some(field), _) => self.panels.open_to(field),
@@ -242,18 +266,21 @@ impl State {
             }
             Action::PinPicked => self.pin_picked(),
             Action::Filter(filter) => self.filter = filter,
-            Action::Show(cover) => self.cover = cover,
-            Action::Reset => self.replace(Rc::new(Job::default())),
-            Action::TakeExample(job) => self.replace(job),
-            Action::OpenLink(text) => return self.open_link(&text),
-            Action::KeepVisitor => {
-                if let Some(own) = self.own.take() {
-                    self.past.push(own);
-                    self.future.clear();
-                    self.editing = None;
-                    self.saved = Saved::Pending;
+            Action::Lathe(action) => self.at_lathe(action),
+            Action::Show(cover) => {
+                // Back from a question, the list is as it was.
+                if cover == Some(Cover::Jobs) && self.cover.is_none() {
+                    self.jobs.open_list();
                 }
+                self.cover = cover;
             }
+            Action::Reset => self.begin(Rc::new(Job::default())),
+            Action::TakeExample(job) => self.begin(job),
+            Action::OpenLink(text) => {
+                self = self.open_link(&text);
+                self.know_own_link();
+            }
+            Action::KeepVisitor => self.keep_visitor(),
             Action::BackToOwn => {
                 if let Some(own) = self.own.take() {
                     self.forget_edits();
@@ -262,15 +289,11 @@ impl State {
             }
             Action::Shelf(action) => self.do_with_shelf(action),
             Action::Tell(notice) => self.notice = notice,
-            Action::Stored(done) => {
-                self.saved = match (&self.own, done) {
-                    (Some(_), _) => Saved::Visiting,
-                    (None, true) => Saved::Yes,
-                    (None, false) => Saved::Refused,
-                };
-            }
+            Action::Jobs(action) => self.do_with_jobs(action),
+            Action::Stored(done) => self.jobs.note_small(done),
             Action::UpdateWaits => self.update_waits = true,
         }
+        self.note_job();
         self
     }
 
@@ -280,7 +303,7 @@ impl State {
             .get_or_init(|| Rc::new(compare(&self.job, &self.plan)))
     }
 
-    fn edit(&mut self, edit: &Edit) {
+    pub(super) fn edit(&mut self, edit: &Edit) {
         let mut job = Job::clone(&self.job);
         if !edit.apply(&mut job, &self.plan, self.units) || job == *self.job {
             return;
@@ -399,26 +422,9 @@ impl State {
             self.drafts.clear();
             self.picked = self.picked.filter(|field| stands(&job, *field));
             self.panels.after_step(&self.job, &job);
-            if self.notice == Some(Notice::Replaced) {
-                self.notice = None;
-            }
+            self.lathe.leave();
             self.set_job(job);
         }
-    }
-
-    /// Another job in the place of this one; undo brings this one back, and before it one's own that was kept
-    /// while a visitor's was looked at.
-    fn replace(&mut self, job: Rc<Job>) {
-        self.remember();
-        self.past.extend(self.own.take());
-        self.editing = None;
-        self.drafts.clear();
-        self.picked = None;
-        self.pass = None;
-        self.panels = Panels::default();
-        self.cover = None;
-        self.notice = Some(Notice::Replaced);
-        self.set_job(job);
     }
 
     fn open_link(mut self, text: &str) -> Self {
@@ -433,14 +439,13 @@ impl State {
                 }
                 self.forget_edits();
                 self.stage = Stage::Plan;
-                self.saved = Saved::Visiting;
                 self.set_job(Rc::new(job));
             }
         }
         self
     }
 
-    fn forget_edits(&mut self) {
+    pub(super) fn forget_edits(&mut self) {
         self.past.clear();
         self.future.clear();
         self.drafts.clear();
@@ -448,19 +453,20 @@ impl State {
         self.picked = None;
         self.pass = None;
         self.panels = Panels::default();
+        self.lathe.leave();
     }
 
-    fn set_job(&mut self, job: Rc<Job>) {
+    pub(super) fn set_job(&mut self, job: Rc<Job>) {
         // Whoever goes on with the job that is here has read it.
         if matches!(self.notice, Some(Notice::BadLink(_))) {
             self.notice = None;
         }
-        self.plan = Rc::new(plan(&job));
-        self.compared = OnceCell::new();
+        // What happens at the lathe changes nothing that was planned.
+        if !same_but_record(&self.job, &job) {
+            self.plan = Rc::new(plan(&job));
+            self.compared = OnceCell::new();
+        }
+        (self.steps, self.advice) = (OnceCell::new(), OnceCell::new());
         self.job = job;
-        self.saved = match self.own {
-            Some(_) => Saved::Visiting,
-            None => Saved::Pending,
-        };
     }
 }

@@ -11,6 +11,7 @@ use skimwright::plan::Level;
 use skimwright::quantity::{ReadErrorKind, Units};
 
 use super::edit::{Edit, Kind, List};
+use super::jobs::JobsAction;
 use super::state::{Action, Notice, Saved, Stage, State, Wrong};
 use super::words::Words;
 
@@ -209,36 +210,22 @@ fn the_units_change_what_is_seen_and_never_the_job() {
 }
 
 #[test]
-fn starting_over_can_be_undone() {
-    let state = after(
-        fresh(),
-        [
-            typed(Field::WantedLength, "33"),
-            Action::Leave(Field::WantedLength),
-        ],
-    );
-    let new = after(state.clone(), [Action::Reset]);
-    assert_eq!(*new.job, Job::default());
-    assert_eq!(after(new, [Action::Undo]).job, state.job);
-}
-
-#[test]
 fn a_link_never_takes_the_place_of_ones_own_job_unasked() {
     let [own, other, _] = demo_jobs();
     let (stored, link) = (encode(&own).unwrap(), encode(&other).unwrap());
     let state = State::open(Some(&stored), &link, None);
     assert_eq!(*state.job, other);
     assert_eq!(state.own.as_deref(), Some(&own));
-    assert!(state.job_to_keep().is_none());
     assert_eq!(state.saved, Saved::Visiting);
 
     let back = after(state.clone(), [Action::BackToOwn]);
     assert_eq!(*back.job, own);
-    assert_eq!(back.job_to_keep().map(|job| &**job), Some(&own));
+    assert_eq!(back.own, None);
 
     let kept = after(state, [Action::KeepVisitor]);
-    assert_eq!(kept.job_to_keep().map(|job| &**job), Some(&other));
-    assert_eq!(*after(kept, [Action::Undo]).job, own);
+    assert_eq!((&*kept.job, &kept.own), (&other, &None));
+    let back = after(kept, [Action::Undo, Action::Jobs(JobsAction::Back)]);
+    assert_eq!(*back.job, own, "undo cannot lose it");
 }
 
 #[test]
@@ -322,17 +309,16 @@ fn any_stage_opens_at_any_time() {
 }
 
 #[test]
-fn another_job_in_place_of_a_visitors_brings_ones_own_back_first() {
+fn another_job_begun_over_a_visitors_leaves_ones_own() {
     let [own, other, third] = demo_jobs();
     let (stored, link) = (encode(&own).unwrap(), encode(&other).unwrap());
     let visiting = State::open(Some(&stored), &link, None);
     for action in [Action::Reset, Action::TakeExample(Rc::new(third))] {
-        let replaced = after(visiting.clone(), [action]);
-        assert!(replaced.job_to_keep().is_some());
-        let back = after(replaced, [Action::Undo]);
+        let begun = after(visiting.clone(), [action]);
+        assert_eq!(begun.own, None);
+        let back = after(begun, [Action::Jobs(JobsAction::Back)]);
         assert_eq!(*back.job, own);
         assert_eq!(back.notice, None, "it is back already");
-        assert_eq!(*after(back, [Action::Undo]).job, other);
     }
 }
 

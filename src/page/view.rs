@@ -13,10 +13,12 @@ pub(crate) enum Stage {
     Received,
     Wanted,
     Plan,
+    /// The work at the lathe.
+    Cut,
 }
 
 impl Stage {
-    pub(crate) const ALL: [Self; 3] = [Self::Received, Self::Wanted, Self::Plan];
+    pub(crate) const ALL: [Self; 4] = [Self::Received, Self::Wanted, Self::Plan, Self::Cut];
 }
 
 /// How the page looks.
@@ -39,9 +41,17 @@ pub(crate) enum Saved {
     /// Not tried since the last change.
     #[default]
     Pending,
-    /// Written.
+    /// Nothing was entered.
+    Nothing,
+    /// Written: the browser said so.
     Yes,
-    /// The browser refused.
+    /// Written, but there is room for this one job only.
+    One,
+    /// There is no room; it is tried again.
+    Full,
+    /// The browser refused; it is tried again.
+    Again,
+    /// The browser keeps nothing.
     Refused,
     /// A visitor's job is looked at, which is not kept unless asked.
     Visiting,
@@ -58,10 +68,16 @@ pub(crate) enum Notice {
     Copied,
     /// The link could not be shared or copied; here it is.
     ShareFailed(String),
-    /// The job was replaced by the default or an example; undo brings it back.
-    Replaced,
+    /// A new job was begun beside the others.
+    Begun,
+    /// Another tab changed the same job: both are kept.
+    OtherTab,
+    /// So many jobs were kept and are no longer there.
+    Cleared(usize),
     /// The browser refused to keep a lathe or a tool.
     NotKept,
+    /// The record at the lathe takes no more.
+    RecordFull,
 }
 
 /// A figure whose working is shown.
@@ -110,6 +126,18 @@ pub(crate) enum Shown {
     Ridge,
     /// The compound slide set over.
     CompoundAngle,
+    /// What the work measures now.
+    SizeNow,
+    /// The diameter to expect after the next cut.
+    AfterNext,
+    /// What to polish off next.
+    PolishNext,
+    /// How much the diameter grows along the shank.
+    TaperFound,
+    /// How far to shift the tail-stock.
+    TailShift,
+    /// What was measured of a tolerance, by its place among the verdicts.
+    Measured(u8),
 }
 
 /// What is kept of a shank, as a share.
@@ -130,7 +158,10 @@ impl Share {
 pub(crate) enum Cover {
     Working(Shown),
     Menu,
-    Reset,
+    /// All jobs that are kept.
+    Jobs,
+    /// Whether what is in the trash may go for good.
+    EmptyTrash,
     /// Whether something that is kept may go.
     Ask(Question),
 }
@@ -174,6 +205,12 @@ pub(crate) enum Panel {
     /// How long each step takes.
     StepTimes,
     Rates,
+    /// The measuring instruments, and the room's temperature.
+    Instruments,
+    /// One of them.
+    Instrument(u8),
+    /// What jobs taught of the lathe.
+    Learned,
     /// What widening a limit would save.
     Savings,
     /// How far work and tool give along the last cut.
@@ -182,6 +219,24 @@ pub(crate) enum Panel {
     Counts,
     /// The steps that the whole time is made of.
     Steps,
+    /// The steps at the lathe.
+    AllSteps,
+    /// What else to watch at a step.
+    Cautions,
+    /// What was read and done since the last cut.
+    Readings,
+    /// What was read and done before it.
+    Earlier,
+    /// What an infeed is believed to take off.
+    Takes,
+    /// What changed, so that an infeed takes off something else.
+    Changed,
+    /// Taper and barrel along the shank.
+    Parallel,
+    /// Each tolerance.
+    Verdicts,
+    /// How the screen of the lathe is used: thumb, alarm, keeping it awake.
+    Handling,
 }
 
 impl Panel {
@@ -206,10 +261,22 @@ impl Panel {
             Self::PinPlanned => "pin-planned".to_owned(),
             Self::StepTimes => "step-times".to_owned(),
             Self::Rates => "rates".to_owned(),
+            Self::Instruments => "instruments".to_owned(),
+            Self::Instrument(index) => format!("instrument-{index}"),
+            Self::Learned => "learned".to_owned(),
             Self::Savings => "savings".to_owned(),
             Self::Form => "form".to_owned(),
             Self::Counts => "counts".to_owned(),
             Self::Steps => "steps".to_owned(),
+            Self::AllSteps => "all-steps".to_owned(),
+            Self::Cautions => "cautions".to_owned(),
+            Self::Readings => "readings".to_owned(),
+            Self::Earlier => "earlier".to_owned(),
+            Self::Takes => "takes".to_owned(),
+            Self::Changed => "changed".to_owned(),
+            Self::Parallel => "parallel".to_owned(),
+            Self::Verdicts => "verdicts".to_owned(),
+            Self::Handling => "handling".to_owned(),
         }
     }
 }
@@ -224,6 +291,13 @@ pub(crate) enum Spot {
     PassDetail,
     /// The button of a pass in the table.
     Pass(u8),
+    /// What was done last with the jobs.
+    JobsTold,
+    /// The name of the step at the lathe.
+    StepTitle,
+    /// The question why a step is left out, and the button that asks it.
+    SkipTitle,
+    Skip,
 }
 
 impl Spot {
@@ -234,6 +308,10 @@ impl Spot {
             Self::MovesBack(list, index) => format!("back-{}-{index}", list.field()),
             Self::PassDetail => "pass-detail-title".to_owned(),
             Self::Pass(index) => format!("pass-{index}"),
+            Self::JobsTold => "jobs-told".to_owned(),
+            Self::StepTitle => "step-title".to_owned(),
+            Self::SkipTitle => "skip-title".to_owned(),
+            Self::Skip => "skip".to_owned(),
         }
     }
 

@@ -3,6 +3,7 @@
 use std::borrow::Cow;
 
 use skimwright::job::Field;
+use skimwright::measuring::{Next, VerdictOf};
 use skimwright::plan::Plan;
 use skimwright::strength::Load;
 use skimwright::working::{Figure, Input, Meaning, Range, Value, Working};
@@ -12,9 +13,43 @@ use super::figures::in_currency;
 use super::hooks::focus::scroll_to_top;
 use super::markup::button;
 use super::modal::modal;
-use super::state::{Action, Share, Shown, Stage};
+use super::state::{Action, Share, Shown, Stage, State};
 use super::store::{Store, on, words};
 use super::words::Text;
+
+impl State {
+    /// A figure of the plan, or of the advice at the lathe.
+    pub(crate) fn figure(&self, shown: Shown) -> Option<ShownFigure<'_>> {
+        figure_of(&self.plan, shown).or_else(|| advised(self, shown))
+    }
+}
+
+/// Those of the advice at the lathe.
+fn advised(state: &State, shown: Shown) -> Option<ShownFigure<'_>> {
+    let of = || state.advice();
+    match shown {
+        Shown::SizeNow => Some(figure(&of().size.as_ref()?.diameter, Value::size)),
+        Shown::AfterNext => match &of().next {
+            Next::Cut(next) => Some(figure(&next.diameter_after, Value::size)),
+            _ => None,
+        },
+        Shown::PolishNext => match &of().next {
+            Next::Polish { off } => Some(figure(off, Value::size)),
+            _ => None,
+        },
+        Shown::TaperFound => Some(figure(&of().taper.as_ref()?.over_length, Value::size)),
+        Shown::TailShift => Some(figure(of().taper.as_ref()?.shift.as_ref()?, Value::size)),
+        Shown::Measured(at) => {
+            let verdict = of().verdicts.get(usize::from(at))?;
+            let value = match verdict.of {
+                VerdictOf::Diameter(_) => Value::size,
+                VerdictOf::Roughness => Value::Fine,
+            };
+            Some(figure(verdict.measured.as_ref()?, value))
+        }
+        _ => None,
+    }
+}
 
 /// A figure of the plan, ready to be shown with its working.
 pub(crate) struct ShownFigure<'a> {
@@ -170,7 +205,7 @@ fn shown<'a, Q: Copy>(
 /// The panel that shows how a figure came about.
 pub(crate) fn working_panel(store: &Store, shown: Shown) -> Html {
     let words = words(store);
-    let Some(figure) = figure_of(&store.plan, shown) else {
+    let Some(figure) = store.figure(shown) else {
         return Html::default();
     };
     let working = figure.working;

@@ -3,8 +3,8 @@
 use super::finding::{Code, Finding};
 use crate::costing::Step;
 use crate::job::{
-    BoreField, DialPlane, EdgeField, FeatureField, Field, HeadField, HoldingField, Job,
-    MachineField, PinField, RateField, SectionField, TimeBound,
+    BoreField, DialPlane, EdgeField, FeatureField, Field, HeadField, HoldingField, InstrumentField,
+    Job, MachineField, PinField, RateField, SectionField, TimeBound,
 };
 use crate::quantity::{Entry, Length, RotationalSpeed, Time, Typed};
 
@@ -155,6 +155,16 @@ pub fn number_fields(job: &Job) -> Vec<Field> {
             PinField::Feed,
         ];
         fields.extend(names.map(|name| Field::Pin(index, name)));
+    }
+    fields.push(Field::RoomTemperature);
+    for (index, _) in (0..=u8::MAX).zip(&job.shop.instruments) {
+        let names = [
+            InstrumentField::Graduation,
+            InstrumentField::PermissibleError,
+            InstrumentField::Reference,
+            InstrumentField::Repeat,
+        ];
+        fields.extend(names.map(|name| Field::Instrument(index, name)));
     }
     fields.retain(|field| job.has(*field));
     fields

@@ -63,6 +63,11 @@ pub(super) fn form_findings(job: &Job) -> Vec<Finding> {
             Job::MOST_GEARS,
         ),
         (Field::Pins, job.setup.pins.len(), Job::MOST_PINS),
+        (
+            Field::Instruments,
+            job.shop.instruments.len(),
+            Job::MOST_INSTRUMENTS,
+        ),
     ];
     let long = lists.into_iter().filter(|(_, count, most)| count > most);
     findings.extend(long.map(|(field, ..)| Finding::at(field, Code::TooMany)));
@@ -260,7 +265,7 @@ fn fillet_finding(received: &Received, shank: &WantedShank, fillet: Length) -> O
 /// # Source
 /// Over 45 HRC wants carbide or a ground centre: common practice, no source. A dry abrasive cut hardens steel that
 /// can be hardened, some tenths of a millimetre deep: from memory.
-pub(super) fn end_is_hard(job: &Job, cut: &CutOff) -> bool {
+pub(crate) fn end_is_hard(job: &Job, cut: &CutOff) -> bool {
     use WorkMaterial as M;
     /// Facing stock that takes off what a hot cut hardens.
     const FACED_CLEAN: Length = Length::mm(0.5);

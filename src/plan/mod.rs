@@ -15,7 +15,8 @@ use serde::Serialize;
 pub(crate) use checked::Checked;
 pub use checked::{is_in_bounds, number_fields};
 pub use finding::{Code, Finding, Level};
-pub(crate) use judge::shoulder_findings;
+pub(crate) use judge::{end_is_hard, shoulder_findings};
+pub(crate) use timing::section;
 pub use usual::usual_value;
 
 use crate::costing::{Cost, PlannedTime};
@@ -342,7 +343,7 @@ fn plan_end(
         plan.centre = centre;
         outline = made;
         plan.findings.extend(findings);
-        if plan.centre.is_some() && judge::end_is_hard(job, cut) {
+        if plan.centre.is_some() && end_is_hard(job, cut) {
             plan.findings
                 .push(Finding::at(Field::Countersink, Code::HardEnd));
         }

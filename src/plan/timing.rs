@@ -4,16 +4,19 @@ use core::num::NonZeroU8;
 
 use super::{Checked, Code, Finding, Plan};
 use crate::costing::{
-    Cost, EdgeCounting, HoldingWay, Insert, Operations, PlannedTime, Rates, Severing, SpindleSteps,
-    Step, StepContext, ThreePoint, Used, cost, planned, usual,
+    Cost, EdgeCounting, HoldingWay, Insert, Operations, Pace, PlannedTime, Rates, Severing,
+    SpindleSteps, Step, StepContext, ThreePoint, Used, cost, planned, usual,
 };
+use crate::cutting::passes::PassKind;
 use crate::cutting::{
     CENTRE_DRILL_FEED, CENTRE_DRILL_SPEED, PARTING_SPEED_SHARE, StockOff,
     centre_drill_spindle_speed, centre_drilling_time, facing_time, parting_feeds, parting_time,
     spindle_speed,
 };
 use crate::holding::support;
-use crate::job::{CutOffMethod, EdgeField, Field, Job, RateField, Support, TimeBound};
+use crate::job::{
+    CutOffMethod, EdgeField, Field, Job, RateField, Shop, StepTime, Support, TimeBound,
+};
 use crate::part::{HAIR, Pick, Received};
 use crate::quantity::{Area, Count, Length, Money, RotationalSpeed, Time};
 use crate::rework::{CutKind, CutOff};
@@ -52,11 +55,13 @@ pub(super) fn time(
         centre_drilling_time(centre.feed_depth.value, CENTRE_DRILL_FEED.typical, spindle)
     });
     let facing = (cut.facing > Length::ZERO).then(|| facing(question, top));
-    let turned = stock.passes.iter().filter(|pass| pass.cut.is_some());
+    let turned = || stock.passes.iter().filter(|pass| pass.cut.is_some());
+    let last = turned().filter(|pass| pass.kind == PassKind::Last).count();
     let ground = job.entry(Field::Edge(EdgeField::RegrindTime)).is_some();
     let operations = Operations {
         context,
-        passes: turned.map(|pass| pass.feeding).collect(),
+        passes: turned().map(|pass| pass.feeding).collect(),
+        last_passes: u32::try_from(last).unwrap_or(u32::MAX),
         facing,
         centring,
         spindle: SpindleSteps::Known,
@@ -64,6 +69,8 @@ pub(super) fn time(
         regrinds: if ground { stock.tool_changes } else { 0 },
         polished: stock.is_polished(),
         own: own_times(job, checked, &context, findings)?,
+        typed: typed_steps(job),
+        paces: paces(job),
     };
     planned(&operations).ok()
 }
@@ -120,8 +127,7 @@ pub(super) fn holding_way(job: &Job) -> HoldingWay {
 }
 
 /// The ring of metal where the offcut comes off: its diameter, and that of the hole in it.
-fn section(question: &TimeQuestion) -> (Length, Length) {
-    let TimeQuestion { received, cut, .. } = question;
+pub(crate) fn section(received: &Received, cut: &CutOff) -> (Length, Length) {
     // Where the facing takes all that is too long, rounding must not put the place beyond the end.
     let end = received.shank_length - HAIR;
     let at = (cut.shank_finished.value + cut.facing).min(end);
@@ -137,7 +143,7 @@ fn severing(question: &TimeQuestion) -> Option<Severing> {
     if cut.kind != CutKind::CutAndFace {
         return None;
     }
-    let (outside, hole) = section(question);
+    let (outside, hole) = section(question.received, cut);
     let method = job.shop.cut_off_method;
     if method == CutOffMethod::PartingTool
         && let Some(feeds) = parting_feeds(job.shop.tool)
@@ -155,12 +161,47 @@ fn severing(question: &TimeQuestion) -> Option<Severing> {
 
 /// Facing at the speed of the last cuts.
 fn facing(question: &TimeQuestion, top: RotationalSpeed) -> Time {
-    let (outside, hole) = section(question);
+    let (outside, hole) = section(question.received, question.cut);
     let last = question.stock.last_cut();
     let feed = last.map(|pass| pass.feed);
     let feed = feed.unwrap_or(crate::cutting::usual_finish_feed(question.job.shop.tool));
     let spindle = last.map_or(top, |pass| pass.spindle_speed);
     facing_time(outside, hole, feed, spindle)
+}
+
+/// The steps whose time the person typed, in whole or in part.
+fn typed_steps(job: &Job) -> Vec<Step> {
+    let usual = Shop::default();
+    let shop = &job.shop;
+    let typed = |step| {
+        let likely = match step {
+            Step::SetDepth => shop.set_time != usual.set_time,
+            Step::Return => shop.return_time != usual.return_time,
+            Step::Measure => shop.measure_time != usual.measure_time,
+            Step::Polish => shop.polish_time != usual.polish_time,
+            _ => false,
+        };
+        let own = shop.times.of(step);
+        likely || own.is_some_and(|own| *own != StepTime::default())
+    };
+    let steps = Step::ALL.into_iter();
+    steps.filter(|step| typed(*step)).collect()
+}
+
+/// What earlier jobs on this lathe taught of the steps, the newest for each.
+fn paces(job: &Job) -> Vec<Pace> {
+    let learned = job.shop.machine.learned.paces.iter();
+    learned
+        .map(|it| {
+            #[expect(
+                clippy::cast_possible_truncation,
+                clippy::cast_sign_loss,
+                reason = "a whole number within the bounds of its type"
+            )]
+            let jobs = it.jobs.value().to_pieces().round().clamp(0.0, 1e6) as u32;
+            Pace::new(it.step, it.factor.value().to_whole(), jobs)
+        })
+        .collect()
 }
 
 /// The times that were entered: what is not said of a step is the usual, stretched as its likely time is.

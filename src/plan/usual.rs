@@ -5,7 +5,10 @@ use super::timing::holding_way;
 use crate::costing::{Step, StepContext, usual as usual_time};
 use crate::cutting::Metal;
 use crate::cutting::{usual_finish_feed, usual_infeed, usual_kerf, usual_speed};
-use crate::job::{EdgeField, Field, Job, MachineField, SectionField, TimeBound, Turned};
+use crate::job::{
+    EdgeField, Field, InstrumentField, Job, MachineField, SectionField, TimeBound, Turned,
+};
+use crate::measuring::{graduation, permissible_error, repeat};
 use crate::part::{USUAL_DIAMETER_ERROR, USUAL_LENGTH_ERROR, usual_length};
 use crate::receiver::{Asked, asked};
 use crate::tables::{ToolKind, USUAL_FINE_INFEED, tool_usual, usual_lathe};
@@ -39,8 +42,21 @@ pub fn usual_value(job: &Job, field: Field) -> Option<Value> {
         Field::Machine(name) => machine_value(job, name)?,
         Field::Step(step, bound) => step_value(job, step, bound)?,
         Field::Section(index, name) => section_value(job, index, name)?,
+        Field::Instrument(index, name) => instrument_value(job, index, name)?,
         _ => return None,
     })
+}
+
+/// What an instrument is usually good for at the wanted diameter.
+fn instrument_value(job: &Job, index: u8, name: InstrumentField) -> Option<Value> {
+    let instrument = job.shop.instruments.get(usize::from(index))?;
+    let size = Checked::new(job).length(Field::WantedDiameter)?;
+    Some(Value::size(match name {
+        InstrumentField::Graduation => graduation(instrument),
+        InstrumentField::PermissibleError => permissible_error(instrument, size),
+        InstrumentField::Repeat => repeat(instrument),
+        InstrumentField::Name | InstrumentField::Kind | InstrumentField::Reference => return None,
+    }))
 }
 
 /// The usual time of a step; of cutting off it hangs on the section, which is not looked at here.

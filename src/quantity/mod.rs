@@ -14,6 +14,7 @@ mod read_tests;
 pub mod show;
 #[cfg(test)]
 mod show_tests;
+mod stopwatch;
 mod unit;
 mod units;
 
@@ -21,6 +22,7 @@ pub use entry::{Entered, Entry, Number, Term, Typed};
 pub use read::read;
 pub use read_error::{MOST_CHARACTERS, ReadError, ReadErrorKind};
 pub use show::{Grade, Units};
+pub use stopwatch::stopwatch;
 pub use unit::{Dimension, Unit};
 pub use units::{
     Angle, Area, Count, Density, Expansion, Feed, Force, Hardness, Length, Mass, Money, Power,

@@ -3,6 +3,7 @@
 //! Above the axis is the outside view, below it the section. Line types after ISO 128-2 and ISO 128-3. Holes beside
 //! the axis and threads are in `holes.rs`, what is cut into the shank in `cuts.rs`.
 
+use super::drawing::Stage;
 use super::geometry::{Geometry, Point, Role, Shape};
 use super::hatch::{Lean, hatch};
 use super::layers::{layers, picked_layer};
@@ -77,6 +78,21 @@ impl<'a> Body<'a> {
             passes: None,
             pass: None,
         }
+    }
+
+    /// The same with the passes where a stage shows them, `pass` being the one that is looked at.
+    pub(crate) fn of_stage(
+        received: &'a Received,
+        plan: &'a Plan,
+        stage: Stage,
+        pass: Option<u8>,
+    ) -> Self {
+        let mut body = Self::new(received, plan);
+        if stage == Stage::Plan {
+            body.passes = plan.stock_off.as_ref();
+            body.pass = pass;
+        }
+        body
     }
 
     /// Where anything of the part begins, ends or bends along the axis.

@@ -145,12 +145,21 @@ pub(super) fn draw(
             ..Drawing::default()
         };
     };
-    let mut body = Body::new(received, plan);
-    if stage == Stage::Plan {
-        body.passes = plan.stock_off.as_ref();
-        body.pass = canvas.pass;
-    }
-    let mut scale = fit(received, &body, canvas, round);
+    let body = Body::of_stage(received, plan, stage, canvas.pass);
+    let scale = fit(received, &body, canvas, round);
+    arrange(job, plan, (stage, units), canvas, &body, scale).0
+}
+
+/// The drawing at a scale whose axis is not yet placed, and the scale with its axis.
+pub(super) fn arrange(
+    job: &Job,
+    plan: &Plan,
+    (stage, units): (Stage, Units),
+    canvas: Canvas,
+    body: &Body,
+    mut scale: Scale,
+) -> (Drawing, Scale) {
+    let received = body.received;
     let wishes = Wishes {
         job,
         units,
@@ -180,7 +189,7 @@ pub(super) fn draw(
     );
     scale.axis = rows(Side::View) + scale.above;
     let height = scale.bottom() + rows(Side::Section);
-    let shapes = with_breaks(body.shapes(&scale), &scale, &body);
+    let shapes = with_breaks(body.shapes(&scale), &scale, body);
     let mut dimensions = layout.marks(&scale);
     order::by(&mut dimensions, |a, b| {
         a.hit
@@ -192,7 +201,7 @@ pub(super) fn draw(
         Stage::Plan => marks(plan, received, &scale, canvas.text_height),
         Stage::Received | Stage::Wanted => Vec::new(),
     };
-    Drawing {
+    let drawing = Drawing {
         width: canvas.width,
         height,
         text_height: canvas.text_height,
@@ -202,7 +211,8 @@ pub(super) fn draw(
         hidden,
         breaks: scale.breaks.len(),
         marks,
-    }
+    };
+    (drawing, scale)
 }
 
 impl Canvas {

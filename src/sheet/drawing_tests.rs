@@ -5,12 +5,11 @@ use crate::demo::demo_jobs;
 use crate::job::{Hole, Turned};
 use crate::plan::{Level, plan};
 use crate::quantity::{Entered, Unit};
+use crate::sheet::any_job;
 use crate::sheet::{Area, Kind, Mark, Measure, Point, Role};
 use crate::tables::ThreadSize;
 use proptest::prelude::*;
 
-#[path = "any_job.rs"]
-mod any_job;
 #[path = "kinds_tests.rs"]
 mod kinds;
 #[path = "layers_tests.rs"]

@@ -230,7 +230,7 @@ pub fn short(value: f64) -> String {
 }
 
 /// Text that no reader of XML can take for a mark, without the control characters that XML has no place for.
-struct Escaped<'a>(&'a str);
+pub(super) struct Escaped<'a>(pub(super) &'a str);
 
 impl core::fmt::Display for Escaped<'_> {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {

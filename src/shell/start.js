@@ -9,13 +9,19 @@ const WORKER = 'sw.js';
 // Announces to the page that a newer version has been fetched and waits for consent.
 const UPDATE_EVENT = 'skimwright:update';
 
+// The module that reads and writes files of jobs: its script and its program.
+const FILES = ['api/skimwright.js', 'api/skimwright_bg.wasm'];
+
 let waitingWorker = null;
+let loadedFiles = null;
 
 window.skimwright = Object.freeze({
   // Whether a newer version waits: for a page that began to listen after the event.
   updateWaits: () => waitingWorker !== null,
   // Changes to the waiting version. Call it only when the person agreed and the job is saved.
   applyUpdate,
+  // Resolves to the functions that write and read files of jobs, loaded when they are asked for the first time.
+  files,
 });
 
 window.addEventListener('error', (event) => {
@@ -53,6 +59,23 @@ async function startPage() {
   const glue = await import(new URL(js, document.baseURI).href);
   const fetched = fetch(new URL(wasm, document.baseURI), { credentials: 'same-origin', integrity });
   await glue.default({ module_or_path: fetched });
+}
+
+function files() {
+  loadedFiles ??= loadFiles().catch((error) => {
+    // The network may be back the next time.
+    loadedFiles = null;
+    throw error;
+  });
+  return loadedFiles;
+}
+
+async function loadFiles() {
+  const [script, program] = FILES.map((address) => new URL(address, document.baseURI).href);
+  const module = await import(script);
+  await module.default({ module_or_path: fetch(program, { credentials: 'same-origin' }) });
+  const { writeJobFile, readJobFile } = module;
+  return Object.freeze({ writeJobFile, readJobFile });
 }
 
 // A trap leaves the instance in an unknown state; a stack overflow inside it comes as another type.

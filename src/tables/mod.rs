@@ -57,6 +57,7 @@ mod fits;
 mod group_classes;
 mod hardness;
 mod hardness_limits;
+mod instruments;
 mod iso286;
 mod jaw_grip;
 mod lathes;
@@ -87,6 +88,12 @@ pub use fits::{CONFIRMED_SLEEVE_RULES, FitKind, SleeveDuty, interference, least_
 pub use hardness::{OtherScales, confirmed_tensile_strength, other_scales, tensile_strength};
 pub(crate) use hardness_limits::hard_steel_window;
 pub use hardness_limits::{CONFIRMED_HARDNESS_LIMITS, HARDEST_TURNED, HardnessLimits};
+pub use instruments::{
+    COARSE_CALLIPER_ERRORS, COMPARATOR_ERROR, CONFIRMED_USUAL_INSTRUMENTS, FINE_CALLIPER_ERRORS,
+    FINE_CALLIPER_STEP, GAUGE_BLOCK_ERRORS, INDICATOR_ERRORS, MICROMETER_ERRORS, MICROMETER_FACE,
+    UpTo, UsualInstrument, confirmed_instrument_errors, instrument_error, instrument_errors,
+    usual_instrument,
+};
 pub use iso286::{
     Deviations, HoleClass, ShaftClass, confirmed_deviations, confirmed_hole_deviations, deviations,
     hole_deviations, tolerance_grade,

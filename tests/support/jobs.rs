@@ -6,6 +6,8 @@
 //! the sizes of a workshop, so that most of them can be planned to the end.
 #![allow(dead_code, reason = "each test uses a part of it")]
 
+#[path = "records.rs"]
+mod records;
 #[path = "shops.rs"]
 mod shops;
 
@@ -16,10 +18,11 @@ use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::select;
+pub(crate) use records::record;
 pub(crate) use shops::{setup, shop};
 use skimwright::job::{
     Bore, BoreBottom, BoreEnd, Cut, Datum, Duty, Feature, Flats, FormVersion, HeadPiece, Hole, Job,
-    Part, Place, Receiver, Record, Section, Tolerance, Turned, Wanted,
+    Part, Place, Receiver, Section, Tolerance, Turned, Wanted,
 };
 use skimwright::quantity::{Dimension, Entered, Entry, Length, Number, Term, Typed, Unit};
 use skimwright::tables::{
@@ -50,15 +53,16 @@ pub(crate) fn job(numbers: Numbers) -> impl Strategy<Value = Job> {
         wanted(numbers).boxed(),
         shop(numbers).boxed(),
         setup(numbers).boxed(),
+        record(numbers).boxed(),
     )
-        .prop_map(|(title, part, wanted, shop, setup)| Job {
+        .prop_map(|(title, part, wanted, shop, setup, record)| Job {
             version: FormVersion,
             title,
             part,
             wanted,
             shop,
             setup,
-            record: Record::default(),
+            record,
         })
 }
 
@@ -76,7 +80,10 @@ pub(crate) fn title() -> impl Strategy<Value = String> {
 pub(crate) fn entry(dimension: Dimension, numbers: Numbers) -> BoxedStrategy<Entry> {
     let count = match numbers {
         Numbers::Usual => Just(1).boxed(),
-        Numbers::Any => prop_oneof![4 => Just(1), 1 => 2..=Entry::MOST_TERMS].boxed(),
+        Numbers::Any => match dimension.most_terms() {
+            ..=1 => Just(1).boxed(),
+            most => prop_oneof![4 => Just(1), 1 => 2..=most].boxed(),
+        },
     };
     count
         .prop_flat_map(move |count| vec(term(dimension, numbers), count))

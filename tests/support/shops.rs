@@ -8,12 +8,13 @@ use proptest::prelude::*;
 use proptest::sample::select;
 use skimwright::costing::Step;
 use skimwright::job::{
-    Aim, CentreOrder, CutOffMethod, DialReads, Edge, Gears, JawFace, Job, Learned, Machine, Pin,
-    Plane, Rates, Rigidity, Setup, Shop, StepTime, StepTimes, Support,
+    Aim, CentreOrder, CutOffMethod, DialReads, Edge, Gears, JawFace, Job, Machine, Pin, Plane,
+    Rates, Rigidity, Setup, Shop, StepTime, StepTimes, Support,
 };
 use skimwright::quantity::Typed;
 use skimwright::tables::ToolKind;
 
+use super::records::{instruments, learned};
 use super::{Numbers, entered, length};
 
 /// Any shop.
@@ -44,6 +45,7 @@ pub(crate) fn shop(numbers: Numbers) -> impl Strategy<Value = Shop> {
             edge(numbers).boxed(),
             machine(numbers).boxed(),
             rates(numbers).boxed(),
+            instruments(numbers).boxed(),
         ),
     )
         .prop_map(|(choices, cut_off, depths, speeds, times, more)| Shop {
@@ -69,7 +71,7 @@ pub(crate) fn shop(numbers: Numbers) -> impl Strategy<Value = Shop> {
             polish_time: times.0.3,
             times: times.1,
             rates: more.2,
-            instruments: Vec::new(),
+            instruments: more.3,
         })
 }
 
@@ -117,18 +119,21 @@ pub(crate) fn setup(numbers: Numbers) -> impl Strategy<Value = Setup> {
         (maybe(numbers), maybe(numbers), maybe(numbers)),
         (plane(numbers), plane(numbers)),
         prop_oneof![3 => Just(Vec::new()), 1 => vec(pin, 0..=Job::MOST_PINS)],
+        maybe(numbers),
     )
-        .prop_map(|(support, jaws, holding, planes, pins)| Setup {
-            support,
-            jaws,
-            grip_length: holding.0,
-            grip_force: holding.1,
-            tail_force: holding.2,
-            near: planes.0,
-            far: planes.1,
-            pins,
-            room_temperature: None,
-        })
+        .prop_map(
+            |(support, jaws, holding, planes, pins, room_temperature)| Setup {
+                support,
+                jaws,
+                grip_length: holding.0,
+                grip_force: holding.1,
+                tail_force: holding.2,
+                near: planes.0,
+                far: planes.1,
+                pins,
+                room_temperature,
+            },
+        )
 }
 
 fn maybe<Q: Typed + Debug + 'static>(
@@ -150,7 +155,7 @@ fn plane(numbers: Numbers) -> impl Strategy<Value = Plane> {
     })
 }
 
-fn name(most: usize) -> impl Strategy<Value = String> {
+pub(super) fn name(most: usize) -> impl Strategy<Value = String> {
     let letters = vec(any::<char>(), 0..=most);
     prop_oneof![
         2 => Just(String::new()),
@@ -209,8 +214,9 @@ fn machine(numbers: Numbers) -> impl Strategy<Value = Machine> {
         ),
         (maybe(numbers), maybe(numbers), maybe(numbers)),
         (maybe(numbers), maybe(numbers), maybe(numbers)),
+        learned(numbers).boxed(),
     )
-        .prop_map(|(choices, gears, drive, dials, stiff)| Machine {
+        .prop_map(|(choices, gears, drive, dials, stiff, learned)| Machine {
             name: choices.0,
             rigidity: choices.1,
             speeds: gears.0,
@@ -227,7 +233,7 @@ fn machine(numbers: Numbers) -> impl Strategy<Value = Machine> {
             head_stiffness: stiff.0,
             tail_stiffness: stiff.1,
             post_stiffness: stiff.2,
-            learned: Learned::default(),
+            learned,
         })
 }
 

@@ -1,4 +1,4 @@
-//! Builds the core for JavaScript into `dist/api/`: a module of its own, which the page never loads.
+//! Builds the core for JavaScript into `dist/api/`: a module of its own, which the page loads only for files of jobs.
 
 use std::path::Path;
 

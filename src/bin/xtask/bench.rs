@@ -12,6 +12,8 @@ pub(crate) fn bench(root: &Path) -> Outcome {
     run(programs::cargo(root)?.args(["bench", "--quiet", "--bench", "plan"]))?;
     say("the search for passes on this machine");
     run(programs::cargo(root)?.args(["bench", "--quiet", "--bench", "engine"]))?;
+    say("a hundred thousand jobs of each sort on reckoned lathes");
+    run(programs::cargo(root)?.args(["bench", "--quiet", "--bench", "simulated"]))?;
     browser::chromium()?;
     let driver = browser::chromedriver()?;
     say("one plan in the browser");

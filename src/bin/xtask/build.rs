@@ -1,11 +1,12 @@
-//! Builds the page into `dist/`: Trunk first, then the service worker's list, then the sizes.
+//! Builds the page into `dist/`: Trunk first, then the module for JavaScript, which reads and writes the page's files of
+//! jobs, then the service worker's list, then the sizes.
 
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use crate::run::{run, say};
-use crate::{Outcome, programs, sections, setup, sizes, worker};
+use crate::{Outcome, api, programs, sections, setup, sizes, worker};
 
 /// Sets up, builds, finishes, prints the sizes and checks them against the budget.
 pub(crate) fn build(root: &Path) -> Outcome {
@@ -13,6 +14,7 @@ pub(crate) fn build(root: &Path) -> Outcome {
     say("building the page");
     run(&mut trunk(root)?)?;
     pin_files(&root.join("dist"))?;
+    api::build_api(root)?;
     worker::write(root)?;
     let total = sizes::print(root)?;
     sizes::check(total)

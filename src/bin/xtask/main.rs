@@ -31,7 +31,7 @@ cargo xtask build                      build the page into dist/
 cargo xtask api                        build the JavaScript interface into dist/api/
 cargo xtask sizes                      sizes of the last build
 cargo xtask bench                      time of one plan, here and in the browser
-cargo xtask outside                    the pass planner beside an optimiser in Python
+cargo xtask outside                    other programs read our files; the pass planner beside an optimiser
 Each sets up what it needs first.";
 
 fn main() -> ExitCode {

@@ -1,4 +1,5 @@
-//! The pass planner's engine beside a general-purpose optimiser, in a Python environment of pinned packages.
+//! What programs outside the project say, in a Python environment of pinned packages: the pass planner's engine beside a
+//! general-purpose optimiser, and the files that leave the page.
 
 use std::path::Path;
 use std::process::Command;
@@ -20,6 +21,8 @@ pub(crate) fn outside(root: &Path) -> Outcome {
     run(Command::new(&python)
         .args(["-m", "pip", "install", "--quiet", "--requirement"])
         .arg(&wanted))?;
+    say("QR codes, drawings and tables, read by other programs");
+    run(Command::new(&python).arg(root.join("tests/outside/files.py")))?;
     say("the same problem by both, in one run");
     run(Command::new(&python).arg(root.join("tests/outside/multipass.py")))
 }

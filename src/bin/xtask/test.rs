@@ -6,7 +6,7 @@ use std::process::Command;
 use std::time::Instant;
 
 use crate::run::{run, say, watch};
-use crate::{Outcome, api, browser, build, programs, setup};
+use crate::{Outcome, browser, build, programs, setup};
 
 /// Which part is asked for.
 #[derive(Clone, Copy, PartialEq)]
@@ -148,7 +148,6 @@ fn page(root: &Path) -> Outcome<(Counts, bool)> {
     let chromium = browser::chromium()?;
     let node = browser::node(root)?;
     build::build(root)?;
-    api::build_api(root)?;
     say("tests of the page, end to end");
     let folder = root.join("tests/browser");
     let mut counts = Counts::default();

@@ -61,6 +61,11 @@ fn collect(folder: &Path, prefix: &str, found: &mut Vec<(String, PathBuf)>) -> O
     Ok(())
 }
 
+/// Whether a file only tells programmers about the module for JavaScript.
+pub(crate) fn is_declaration(address: &str) -> bool {
+    address.ends_with(".d.ts")
+}
+
 /// What a browser compares a fetched file with.
 pub(crate) fn integrity(path: &Path) -> Outcome<String> {
     let bytes = fs::read(path).map_err(|error| cannot("read", path, &error))?;
@@ -71,8 +76,7 @@ pub(crate) fn integrity(path: &Path) -> Outcome<String> {
 fn list(dist: &Path) -> Outcome<String> {
     let mut lines = Vec::new();
     for (address, path) in files(dist)? {
-        // What scripts load is no part of the page.
-        if address == WORKER || address.starts_with("api/") {
+        if address == WORKER || is_declaration(&address) {
             continue;
         }
         let integrity = integrity(&path)?;

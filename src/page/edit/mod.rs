@@ -2,6 +2,7 @@
 
 mod fresh;
 mod list;
+mod record;
 mod shop;
 mod wanted;
 
@@ -19,7 +20,8 @@ use skimwright::tables::{
 };
 
 pub(crate) use list::{Kind, List, stands};
-pub(crate) use shop::{ShopEdit, can_pin};
+pub(crate) use record::RecordEdit;
+pub(crate) use shop::{ShopEdit, can_pin, is_read_with};
 pub(crate) use wanted::WantedEdit;
 
 use fresh::Fresh;
@@ -61,6 +63,7 @@ pub(crate) enum Edit {
     CutOffMethod(CutOffMethod),
     CentreOrder(CentreOrder),
     Shop(ShopEdit),
+    Record(RecordEdit),
 }
 
 /// What a change is made with, besides the job.
@@ -112,7 +115,7 @@ impl Edit {
                 | Self::MoveOn(..)
                 | Self::MoveBack(..)
                 | Self::Copy(..)
-                | Self::Shop(ShopEdit::RemovePin(_))
+                | Self::Shop(ShopEdit::RemovePin(_) | ShopEdit::RemoveInstrument(_))
         )
     }
 
@@ -157,6 +160,7 @@ impl Edit {
             }
             Self::Wanted(edit) => edit.try_on(job, with)?,
             Self::Shop(edit) => edit.try_on(job, with)?,
+            Self::Record(edit) => edit.try_on(job)?,
             Self::ToleranceClass(class) => job.wanted.tolerance = Tolerance::Class(*class),
             Self::ToleranceLimits => {
                 let (upper, lower) = if with.units.is_inch() {

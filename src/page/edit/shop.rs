@@ -4,13 +4,15 @@ use std::rc::Rc;
 
 use skimwright::cutting::{Pass, PassKind};
 use skimwright::job::{
-    Aim, DialReads, Field, Gears, JawFace, Job, Machine, MachineField, Pin, Rigidity, Support,
+    Aim, DialReads, Field, Gears, Instrument, InstrumentKind, JawFace, Job, Learned, Machine,
+    MachineField, Pin, Rigidity, Support, What,
 };
 use skimwright::link::KeptTool;
 use skimwright::quantity::{Dimension, Feed, RotationalSpeed, Unit, Units};
 
 use super::With;
 use super::fresh::{exact, plain};
+use crate::page::shelf::Lesson;
 
 /// One change of the shop or of how the part is set up.
 #[derive(Clone, Debug, PartialEq)]
@@ -31,6 +33,16 @@ pub(crate) enum ShopEdit {
     TakeLathe(Rc<Machine>),
     /// A tool that was kept.
     TakeTool(Rc<KeptTool>),
+    /// A usual instrument of this kind.
+    AddInstrument(InstrumentKind),
+    /// One that no reading was taken with.
+    RemoveInstrument(u8),
+    InstrumentKind(u8, InstrumentKind),
+    /// An instrument that was kept.
+    TakeInstrument(Rc<Instrument>),
+    /// What jobs taught of the lathe.
+    Learn(Rc<Learned>),
+    Forget(Lesson),
 }
 
 impl ShopEdit {
@@ -52,7 +64,8 @@ impl ShopEdit {
             )
             | (Self::TakeLathe(_), Field::Machine(_))
             | (Self::TakeTool(_), Field::Edge(_)) => true,
-            (Self::RemovePin(gone), Field::Pin(index, _)) => *gone <= index,
+            (Self::RemovePin(gone), Field::Pin(index, _))
+            | (Self::RemoveInstrument(gone), Field::Instrument(index, _)) => *gone <= index,
             _ => false,
         }
     }
@@ -85,6 +98,35 @@ impl ShopEdit {
                 shop.tool = tool.tool;
                 shop.edge.clone_from(&tool.edge);
             }
+            Self::AddInstrument(kind) => {
+                let kind = *kind;
+                add_instrument(
+                    job,
+                    Instrument {
+                        kind,
+                        ..Instrument::default()
+                    },
+                )?;
+            }
+            Self::TakeInstrument(instrument) => {
+                // The same one twice says nothing more.
+                if shop.instruments.contains(instrument) {
+                    return None;
+                }
+                add_instrument(job, Instrument::clone(instrument))?;
+            }
+            Self::RemoveInstrument(index) => remove_instrument(job, *index)?,
+            Self::InstrumentKind(index, kind) => {
+                shop.instruments.get_mut(usize::from(*index))?.kind = *kind;
+            }
+            Self::Learn(learned) => shop.machine.learned.clone_from(learned),
+            Self::Forget(lesson) => {
+                let learned = &mut shop.machine.learned;
+                match lesson {
+                    Lesson::Takes => learned.takes = None,
+                    Lesson::Pace(step) => learned.paces.retain(|it| it.step != *step),
+                }
+            }
         }
         Some(())
     }
@@ -107,6 +149,35 @@ fn add_pin(job: &mut Job, pin: Pin) -> Option<()> {
         return None;
     }
     pins.push(pin);
+    Some(())
+}
+
+fn add_instrument(job: &mut Job, instrument: Instrument) -> Option<()> {
+    let instruments = &mut job.shop.instruments;
+    (instruments.len() < Job::MOST_INSTRUMENTS).then(|| instruments.push(instrument))
+}
+
+/// Whether a reading in the record was taken with this instrument of the job: then it stays, or the reading would be
+/// worth something else.
+pub(crate) fn is_read_with(job: &Job, index: u8) -> bool {
+    let mut events = job.record.events.iter();
+    events.any(|event| matches!(&event.what, What::Reading(it) if it.instrument == Some(index)))
+}
+
+fn remove_instrument(job: &mut Job, index: u8) -> Option<()> {
+    let at = usize::from(index);
+    if is_read_with(job, index) || job.shop.instruments.len() <= at {
+        return None;
+    }
+    job.shop.instruments.remove(at);
+    // Readings name their instrument by its place.
+    for event in &mut job.record.events {
+        if let What::Reading(reading) = &mut event.what
+            && let Some(place) = reading.instrument.filter(|place| index < *place)
+        {
+            reading.instrument = Some(place - 1);
+        }
+    }
     Some(())
 }
 

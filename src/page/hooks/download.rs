@@ -1,4 +1,4 @@
-//! Saving the drawing as a file, made on this device: nothing is sent anywhere.
+//! Saving a drawing or jobs as a file, made on this device: nothing is sent anywhere.
 
 use js_sys::{Array, encode_uri_component};
 use wasm_bindgen::JsCast;
@@ -15,11 +15,16 @@ const FINER: u32 = 3;
 
 /// Saves an SVG file.
 pub(crate) fn save_svg(svg: &str, name: &str) {
-    let kind = BlobPropertyBag::new();
-    kind.set_type(SVG);
-    let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&svg.into()), &kind);
+    save_text(svg, SVG, &format!("{name}.svg"));
+}
+
+/// Saves a text as a file of a kind.
+pub(crate) fn save_text(text: &str, kind: &str, name: &str) {
+    let options = BlobPropertyBag::new();
+    options.set_type(kind);
+    let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &options);
     if let (Ok(blob), Some(document)) = (blob, document()) {
-        save(&document, &blob, &format!("{name}.svg"));
+        save(&document, &blob, name);
     }
 }
 

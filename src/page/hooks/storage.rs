@@ -1,10 +1,11 @@
-//! The job and the view, kept in the browser.
+//! What is kept in local storage: the small copy of the open job, the shop's lathes and tools, and the view.
 
 use gloo_events::EventListener;
-use skimwright::link::{self, encode_kept};
+use skimwright::link::encode_kept;
 use skimwright::quantity::Units;
 use yew::prelude::*;
 
+use crate::page::lathe::Thumb;
 use crate::page::shelf::ShelfAction;
 use crate::page::state::{Action, Look, Stage};
 use crate::page::store::Store;
@@ -12,6 +13,12 @@ use crate::page::store::Store;
 const JOB: &str = "skimwright.job";
 /// What could not be read is put here rather than lost.
 const ASIDE: &str = "skimwright.job.aside";
+/// Whose the kept job is: its name, revision and time.
+const OF: &str = "skimwright.job.of";
+/// How many jobs are in the database.
+const COUNT: &str = "skimwright.jobs";
+/// Whether it was asked for storage that lasts.
+const ASKED: &str = "skimwright.asked";
 const VIEW: &str = "skimwright.view";
 /// Lathes and tools that are kept for other jobs.
 const SHOP: &str = "skimwright.shop";
@@ -53,17 +60,48 @@ pub(crate) fn put_aside(text: &str) {
     write(ASIDE, text);
 }
 
-/// Keeps the job after every change, and says whether it is kept.
-#[hook]
-pub(crate) fn use_job_kept(store: &Store) {
-    let dispatcher = store.dispatcher();
-    let to_keep = store.job_to_keep().cloned();
-    use_effect_with(to_keep, move |job| {
-        if let Some(job) = job {
-            let kept = link::encode(job).is_ok_and(|text| write(JOB, &text));
-            dispatcher.dispatch(Action::Stored(kept));
-        }
-    });
+/// What was put away.
+pub(crate) fn stored_aside() -> Option<String> {
+    read(ASIDE)
+}
+
+/// Whose the kept job is, as it stands beside it.
+pub(crate) fn stored_of() -> Option<String> {
+    read(OF)
+}
+
+/// Keeps the small copy of the open job, and whose it is; `true` where the job stands there.
+pub(crate) fn write_small(of: &str, job: &str) -> bool {
+    let stands = write(JOB, job);
+    write(OF, of);
+    stands
+}
+
+/// Keeps whose the small copy is.
+pub(crate) fn write_small_of(of: &str) {
+    write(OF, of);
+}
+
+/// How many jobs there must be in the database; nought where that was never noted.
+pub(crate) fn noted_count() -> usize {
+    read(COUNT).and_then(|text| text.parse().ok()).unwrap_or(0)
+}
+
+/// Notes it, so that a database which the browser has cleared is told from one that was never filled.
+pub(crate) fn note_count(count: usize) {
+    let text = count.to_string();
+    if read(COUNT).as_deref() != Some(text.as_str()) {
+        write(COUNT, &text);
+    }
+}
+
+/// Whether the browser was asked before to clear nothing by itself; notes that it was.
+pub(crate) fn asked_to_last() -> bool {
+    let asked = read(ASKED).is_some();
+    if !asked {
+        write(ASKED, "1");
+    }
+    asked
 }
 
 /// Reads the lathes and tools that are kept as the page opens, and again when another window changed them; keeps them
@@ -96,12 +134,12 @@ pub(crate) fn use_shelf_kept(store: &Store) {
     });
 }
 
-/// Keeps units, look and stage.
+/// Keeps units, look, stage and thumb.
 #[hook]
 pub(crate) fn use_view_kept(store: &Store) {
     use_effect_with(
-        (store.units, store.look, store.stage),
-        |(units, look, stage)| {
+        (store.units, store.look, store.stage, store.lathe.thumb),
+        |(units, look, stage, thumb)| {
             let units = match units {
                 Units::Metric => 'm',
                 Units::InchDecimal => 'i',
@@ -117,14 +155,19 @@ pub(crate) fn use_view_kept(store: &Store) {
                 Stage::Received => 'r',
                 Stage::Wanted => 'w',
                 Stage::Plan => 'p',
+                Stage::Cut => 'c',
             };
-            write(VIEW, &String::from_iter([units, look, stage]));
+            let thumb = match thumb {
+                Thumb::Right => 'r',
+                Thumb::Left => 'l',
+            };
+            write(VIEW, &String::from_iter([units, look, stage, thumb]));
         },
     );
 }
 
 /// The view kept; whatever cannot be read is as at first.
-pub(crate) fn stored_view() -> (Units, Look, Stage) {
+pub(crate) fn stored_view() -> (Units, Look, Stage, Thumb) {
     let text = read(VIEW).unwrap_or_default();
     let mut marks = text.chars();
     let units = match marks.next() {
@@ -141,7 +184,12 @@ pub(crate) fn stored_view() -> (Units, Look, Stage) {
     let stage = match marks.next() {
         Some('w') => Stage::Wanted,
         Some('p') => Stage::Plan,
+        Some('c') => Stage::Cut,
         _ => Stage::Received,
     };
-    (units, look, stage)
+    let thumb = match marks.next() {
+        Some('l') => Thumb::Left,
+        _ => Thumb::Right,
+    };
+    (units, look, stage, thumb)
 }

@@ -32,7 +32,7 @@ pub(crate) fn apply_update() {
 }
 
 /// Calls a function of the start script, which stands on the window.
-fn call_shell(name: &str) -> Result<JsValue, JsValue> {
+pub(super) fn call_shell(name: &str) -> Result<JsValue, JsValue> {
     let window = web_sys::window().ok_or(JsValue::NULL)?;
     let shell = js_sys::Reflect::get(&window, &"skimwright".into())?;
     let function: js_sys::Function = js_sys::Reflect::get(&shell, &name.into())?.dyn_into()?;

@@ -15,6 +15,7 @@ use skimwright::tables::{
     ColletSize, CuttingGroup, FileBite, FitKind, HoleClass, SeatLoad, Shank, ShankForm, SleeveDuty,
 };
 
+use super::about_instruments::OfInstruments;
 use super::{
     Language, Words, english_becomes, english_cut, english_groups, english_receiver,
     english_recognise, english_shop, english_strength, english_tools,
@@ -141,6 +142,7 @@ pub(crate) enum OfShop {
     AskTitle(Question),
     Replace,
     AskNo,
+    Instruments(OfInstruments),
 }
 
 /// One thing that a receiver asks, and what the shank gives.

@@ -2,7 +2,6 @@
 
 use skimwright::cutting::PassKind;
 use skimwright::job::{BoreBottom, CentreOrder, CutOffMethod};
-use skimwright::link::LinkError;
 use skimwright::plan::Level;
 use skimwright::quantity::Units;
 use skimwright::rework::CutKind;
@@ -12,10 +11,11 @@ use skimwright::tables::{TaperSeries, ThreadSeries, ToolKind, WorkMaterial};
 
 use super::text::Text;
 use super::{
-    english_becomes, english_cut, english_items, english_receiver, english_recognise, english_shop,
-    english_strength, english_time,
+    english_becomes, english_cut, english_items, english_jobs, english_lathe, english_link,
+    english_receiver, english_recognise, english_shop, english_stages, english_strength,
+    english_time,
 };
-use crate::page::state::{Look, Saved, Share, Shown, Stage};
+use crate::page::state::{Look, Share, Shown};
 
 #[expect(
     clippy::too_many_lines,
@@ -26,15 +26,15 @@ pub(super) const fn text(text: Text) -> &'static str {
     match text {
         Text::AppName => "Skimwright",
         Text::JobUntitled => "Job without a name",
-        Text::StageName(stage) => stage_name(stage),
-        Text::StageLead(stage) => stage_lead(stage),
+        Text::StageName(stage) => english_stages::stage_name(stage),
+        Text::StageLead(stage) => english_stages::stage_lead(stage),
         Text::StagesLabel => "Stages of the job",
         Text::Undo => "Undo",
         Text::Redo => "Redo",
         Text::Share => "Share",
         Text::Menu => "Menu",
         Text::Close => "Close",
-        Text::SavedState(saved) => saved_state(saved),
+        Text::SavedState(saved) => english_jobs::saved(saved),
         Text::DrawingLabel => "Drawing of the part, to scale",
         Text::DrawingHint => "Tap a dimension to change it.",
         Text::DrawingKeyReceived => "as received",
@@ -186,6 +186,8 @@ pub(super) const fn text(text: Text) -> &'static str {
         }
         Text::Cut(text) => english_cut::text(text),
         Text::Time(text) => english_time::text(text),
+        Text::Jobs(text) => english_jobs::text(text),
+        Text::Lathe(text) => english_lathe::text(text),
         Text::Shop(text) => english_shop::text(text),
         Text::Receiver(text) => english_receiver::text(text),
         Text::Becoming(text) => english_becomes::text(text),
@@ -197,7 +199,7 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::WorkingSource => "Source",
         Text::WorkingEstimate => "An estimate",
         Text::WorkingInfeed => "Dial in half of it: the cross-slide moves on radius.",
-        Text::BadLink(error) => bad_link(error),
+        Text::BadLink(error) => english_link::bad_link(error),
         Text::BadStore => {
             "The job kept in this browser could not be read. It was put aside, not deleted."
         }
@@ -205,8 +207,7 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::ShareFailed => {
             "This browser lets no page share or copy. Here is the link, to copy by hand:"
         }
-        Text::Replaced => "A new job stands here. Undo brings the one before back.",
-        Text::Visiting => "This job came with a link. Your own job is kept and not changed.",
+        Text::Visiting => "This job came with a link and is not kept. Yours are, and not changed.",
         Text::KeepVisitor => "Make it my job",
         Text::BackToOwn => "Back to mine",
         Text::UpdateWaits => "A newer version of the page is ready. Nothing you typed is lost.",
@@ -219,13 +220,7 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::LookLabel => "Look",
         Text::LookName(look) => look_name(look),
         Text::ExamplesLabel => "Examples",
-        Text::ExamplesLead => "Each takes the place of the job here; undo brings it back.",
-        Text::ResetJob => "Start over",
-        Text::ResetQuestion => {
-            "Put a plain new job in the place of this one? Undo brings this one back."
-        }
-        Text::ResetYes => "Start over",
-        Text::ResetNo => "Keep this job",
+        Text::ExamplesLead => "Each becomes a job of its own; yours stays under Jobs.",
         Text::PrivacyLabel => "Privacy",
         Text::Privacy => {
             "Everything is worked out and kept on this device. A link holds the whole job in the part that browsers \
@@ -302,22 +297,6 @@ pub(super) fn findings_in_short(stops: usize, cautions: usize) -> String {
     }
 }
 
-const fn stage_name(stage: Stage) -> &'static str {
-    match stage {
-        Stage::Received => "Received",
-        Stage::Wanted => "Wanted",
-        Stage::Plan => "Plan",
-    }
-}
-
-const fn stage_lead(stage: Stage) -> &'static str {
-    match stage {
-        Stage::Received => "The part as it came in.",
-        Stage::Wanted => "What the shank shall become.",
-        Stage::Plan => "What to do, and whether it can be done.",
-    }
-}
-
 const fn measure_name(measure: Measure) -> &'static str {
     match measure {
         Measure::Entered => "Dimension",
@@ -331,15 +310,6 @@ const fn measure_name(measure: Measure) -> &'static str {
         Measure::ShankFinished => "Shank after facing",
         Measure::OffcutLength => "Length of the offcut",
         Measure::CentreDepth => "Depth to feed in",
-    }
-}
-
-const fn saved_state(saved: Saved) -> &'static str {
-    match saved {
-        Saved::Pending => "saving…",
-        Saved::Yes => "saved on this device",
-        Saved::Refused => "NOT saved: this browser keeps nothing. Share the link to yourself.",
-        Saved::Visiting => "from a link, not saved here",
     }
 }
 
@@ -460,6 +430,12 @@ const fn figure_name(shown: Shown) -> &'static str {
         Shown::Deflection => "Larger by, where work and tool part most",
         Shown::Ridge => "Ridges of the last cut",
         Shown::CompoundAngle => "Compound slide, from the lathe's axis",
+        Shown::SizeNow => "Diameter now, at 20 °C",
+        Shown::AfterNext => "Diameter after this cut",
+        Shown::PolishNext => "To polish off the diameter",
+        Shown::TaperFound => "Thicker at the free end by",
+        Shown::TailShift => "Tail-stock, across",
+        Shown::Measured(_) => "Measured, at 20 °C",
     }
 }
 
@@ -477,24 +453,5 @@ const fn look_name(look: Look) -> &'static str {
         Look::Light => "light",
         Look::Dark => "dark",
         Look::Sunlight => "sunlight",
-    }
-}
-
-const fn bad_link(error: LinkError) -> &'static str {
-    match error {
-        LinkError::Empty | LinkError::NotALink => {
-            "The address holds no job of this page. Yours is unchanged."
-        }
-        LinkError::Newer { .. } => {
-            "This link is from a newer version of the page. Load the page anew with a signal, then open the link \
-             again. Yours is unchanged."
-        }
-        LinkError::TooLong | LinkError::BeyondLimits | LinkError::TooLarge => {
-            "This link holds more than a job of this page can have. Yours is unchanged."
-        }
-        LinkError::Damaged => {
-            "This link was cut short or changed on its way. Ask for it again, and copy the whole of it. Yours is \
-             unchanged."
-        }
     }
 }

@@ -3,7 +3,8 @@
 use skimwright::job::{Field, ReceiverField};
 use skimwright::quantity::{Entry, MOST_CHARACTERS, ReadError, ReadErrorKind};
 
-use super::{Words, english_cut, english_items, english_shop};
+use super::about_instruments::OfInstruments;
+use super::{Words, english_cut, english_instruments, english_items, english_shop};
 use crate::page::edit::List;
 use crate::page::state::Wrong;
 
@@ -72,6 +73,9 @@ pub(super) const fn label(field: Field) -> &'static str {
         Field::Dial(_, quarter) => english_shop::quarter(quarter),
         Field::Pins => "Pinned passes",
         Field::Pin(_, field) => english_shop::pin_label(field),
+        Field::RoomTemperature => english_instruments::ROOM,
+        Field::Instruments => english_instruments::text(OfInstruments::Title),
+        Field::Instrument(_, field) => english_instruments::label(field),
     }
 }
 
@@ -96,6 +100,10 @@ pub(super) fn in_full(words: Words, field: Field) -> String {
         Field::Pin(index, _) => {
             let pin = english_shop::pin(index);
             return format!("{pin}: {}", lower_first(label(field)));
+        }
+        Field::Instrument(index, _) => {
+            let of = english_instruments::title(index);
+            return format!("{of}: {}", lower_first(label(field)));
         }
         Field::Step(step, bound) => {
             let (step, bound) = (english_cut::step(step), english_cut::time_bound(bound));
@@ -172,6 +180,8 @@ pub(super) const fn hint(field: Field) -> Option<&'static str> {
         Field::Machine(field) => return english_shop::machine_hint(field),
         Field::Holding(field) => return english_shop::holding_hint(field),
         Field::Pin(_, field) => return english_shop::pin_hint(field),
+        Field::Instrument(_, field) => return english_instruments::hint(field),
+        Field::RoomTemperature => english_instruments::ROOM_HINT,
         Field::Rate(field) => english_shop::rate_hint(field),
         Field::LastCut => "Two equal ones: the first shows what the second will do.",
         Field::TopSpeed => "Of machine, chuck and work, whichever is least.",

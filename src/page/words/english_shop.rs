@@ -8,6 +8,7 @@ use skimwright::job::{
 use super::Words;
 use super::about::{OfShop, Question};
 use super::english_fields::{lower_first, out_of_bounds, short, unread};
+use super::english_instruments;
 use crate::page::shelf::Shelf;
 
 pub(super) const fn machine_label(field: MachineField) -> &'static str {
@@ -293,13 +294,18 @@ pub(super) const fn text(text: OfShop) -> &'static str {
         OfShop::Aim(Aim::LeastCost) => "Least cost",
         OfShop::Mine(Shelf::Lathes) => "My lathes",
         OfShop::Mine(Shelf::Tools) => "My tools",
+        OfShop::Mine(Shelf::Instruments(_)) => "My instruments",
         OfShop::Keep(Shelf::Lathes) => "Keep this lathe",
         OfShop::Keep(Shelf::Tools) => "Keep this tool",
+        OfShop::Keep(Shelf::Instruments(_)) => "Keep this instrument",
         OfShop::KeepNeedsName(Shelf::Lathes) => {
             "Give the lathe a name above, and it can be kept for other jobs."
         }
         OfShop::KeepNeedsName(Shelf::Tools) => {
             "Give the tool a name above, and it can be kept for other jobs."
+        }
+        OfShop::KeepNeedsName(Shelf::Instruments(_)) => {
+            "Give the instrument a name above, and it can be kept for other jobs."
         }
         OfShop::Kept => "Kept in this browser as it is here.",
         OfShop::ShelfFull => "No more can be kept: remove one first.",
@@ -309,11 +315,13 @@ pub(super) const fn text(text: OfShop) -> &'static str {
         }
         OfShop::TakeIn => "Take into this job",
         OfShop::ShelfRefused => {
-            "NOT kept: this browser keeps nothing. The job itself has the lathe and the tool; share its link to \
-             yourself."
+            "NOT kept: this browser keeps nothing. The job itself has its lathe, tool and instruments; share its \
+             link to yourself."
         }
         OfShop::AskTitle(Question::Replace(_)) => "Replace?",
         OfShop::AskTitle(Question::Remove(..)) => "Remove?",
+        OfShop::AskTitle(Question::Forget(_)) => "Forget?",
+        OfShop::Instruments(text) => english_instruments::text(text),
         OfShop::Replace => "Replace",
         OfShop::AskNo => "Leave it as it is",
     }
@@ -325,6 +333,7 @@ pub(super) fn question(question: Question, name: &str) -> String {
         Question::Replace(_) => format!(
             "“{name}” is kept already, with other figures. Put those of this job in their place?"
         ),
+        Question::Forget(_) => english_instruments::ask_forget(name),
         Question::Remove(..) => {
             format!("Remove “{name}” from what is kept in this browser? Jobs keep their own copy.")
         }

@@ -5,6 +5,7 @@ use skimwright::working::{Meaning, Source};
 
 use super::{Words, english_fields};
 
+#[expect(clippy::too_many_lines, reason = "a catalogue: one line each")]
 pub(super) fn meaning(words: Words, meaning: Meaning) -> String {
     let fixed = match meaning {
         Meaning::Field(field) => return english_fields::in_full(words, field),
@@ -82,6 +83,11 @@ pub(super) fn meaning(words: Words, meaning: Meaning) -> String {
         }
         Meaning::PaceSpread => "How much quicker or slower than usual one person may work",
         Meaning::TotalTime => "Whole time, likely",
+        Meaning::MeasuredNow => "Measured now",
+        Meaning::TakesOffset => "Comes off whatever is dialled",
+        Meaning::TakesShare => "Share of the infeed that comes off",
+        Meaning::DialledOnDiameter => "Dialled in, on diameter",
+        Meaning::LeftStanding => "Dialled in before, not off yet",
         Meaning::HourlyRate => "Charge for an hour",
         Meaning::EdgesCharged => "Edges charged",
         Meaning::EdgePrice => "Price of an edge",
@@ -90,6 +96,18 @@ pub(super) fn meaning(words: Words, meaning: Meaning) -> String {
         Meaning::Consumables => "Oil, cloth, abrasive, packing",
         Meaning::MinimumCharge => "Least that is charged, postage apart",
         Meaning::Postage => "Postage",
+        Meaning::ReadingShown => "Shown by the instrument",
+        Meaning::ReadingCount => "Readings",
+        Meaning::WorkExpansion => "Expansion of the work",
+        Meaning::WorkAboveReference => "Work warmer than 20 °C",
+        Meaning::InstrumentExpansion => "Expansion of the instrument",
+        Meaning::InstrumentAboveReference => "Instrument warmer than 20 °C",
+        Meaning::OwnUncertainty => "Standard uncertainty that more readings make smaller",
+        Meaning::CommonUncertainty => "Standard uncertainty that all readings share",
+        Meaning::TaperSlope => "Growth of the diameter along the shank",
+        Meaning::TaperUncertainty => "Its standard uncertainty over the length",
+        Meaning::StraightPart => "Straight part of the shank",
+        Meaning::BetweenSupports => "Chuck to live centre",
     };
     fixed.to_owned()
 }

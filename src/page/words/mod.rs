@@ -5,6 +5,9 @@
 
 mod about;
 mod about_cut;
+mod about_instruments;
+mod about_jobs;
+mod about_lathe;
 mod about_time;
 mod english;
 mod english_becomes;
@@ -14,10 +17,17 @@ mod english_findings;
 mod english_findings_cut;
 mod english_groups;
 mod english_holding;
+mod english_instruments;
 mod english_items;
+mod english_jobs;
+mod english_lathe;
+mod english_lathe_said;
+mod english_lathe_steps;
+mod english_link;
 mod english_receiver;
 mod english_recognise;
 mod english_shop;
+mod english_stages;
 mod english_strength;
 mod english_time;
 mod english_tools;
@@ -34,6 +44,9 @@ use skimwright::working::{Input, Meaning, Source, Value};
 
 pub(crate) use about::{Ask, OfBecoming, OfReceiver, OfShop, OfStrength, OfTaper};
 pub(crate) use about_cut::OfCut;
+pub(crate) use about_instruments::OfInstruments;
+pub(crate) use about_jobs::{Moment, OfJobs};
+pub(crate) use about_lathe::{OfLathe, SkipReason, WhyStopText};
 pub(crate) use about_time::{OfTime, money_in};
 pub(crate) use english_findings::FindingWords;
 pub(crate) use text::Text;
@@ -211,6 +224,10 @@ impl Words {
                 format!("{stiffness}\u{a0}N/µm")
             }
             Value::TemperatureStep(step) => self.units.temperature_step(step),
+            Value::Expansion(expansion) => {
+                let expansion = show::trimmed(expansion.to_um_per_m_kelvin(), 1);
+                format!("{expansion}\u{a0}µm/(m·K)")
+            }
             Value::Hardness(hardness) => show::hardness(hardness),
             Value::Taper(ratio) => show::taper(ratio),
             Value::Share(share) => show::share(share),

@@ -11,6 +11,8 @@ use skimwright::tables::{ShaftClass, TaperSeries, ThreadSeries, ToolKind, WorkMa
 
 use super::about::{OfBecoming, OfReceiver, OfShop, OfStrength, OfTaper};
 use super::about_cut::OfCut;
+use super::about_jobs::OfJobs;
+use super::about_lathe::OfLathe;
 use super::about_time::OfTime;
 use crate::page::edit::{Kind, List};
 use crate::page::state::{Look, Saved, Shown, Stage};
@@ -159,6 +161,10 @@ pub(crate) enum Text {
     Cut(OfCut),
     // Charts, time and cost
     Time(OfTime),
+    // The jobs that are kept
+    Jobs(OfJobs),
+    // The work at the lathe
+    Lathe(OfLathe),
     // The shop and how the part is set up
     Shop(OfShop),
     // Receivers, what it could become, strength, tapers that were measured
@@ -178,7 +184,6 @@ pub(crate) enum Text {
     BadStore,
     Copied,
     ShareFailed,
-    Replaced,
     Visiting,
     KeepVisitor,
     BackToOwn,
@@ -192,10 +197,6 @@ pub(crate) enum Text {
     LookName(Look),
     ExamplesLabel,
     ExamplesLead,
-    ResetJob,
-    ResetQuestion,
-    ResetYes,
-    ResetNo,
     PrivacyLabel,
     Privacy,
     ShareTitle,
