@@ -161,9 +161,11 @@ const NOT_SAVED = /NOT saved: this browser keeps nothing/;
 
 const withoutStorage = {
   full: () => {
-    Storage.prototype.setItem = () => {
+    const refuse = () => {
       throw new DOMException('full', 'QuotaExceededError');
     };
+    Storage.prototype.setItem = refuse;
+    IDBFactory.prototype.open = refuse;
   },
   'switched off': () => {
     Object.defineProperty(window, 'localStorage', {
@@ -171,6 +173,9 @@ const withoutStorage = {
         throw new DOMException('refused', 'SecurityError');
       },
     });
+    IDBFactory.prototype.open = () => {
+      throw new DOMException('refused', 'SecurityError');
+    };
   },
 };
 
@@ -182,13 +187,12 @@ for (const [name, spoil] of Object.entries(withoutStorage)) {
     await page.goto('about:blank');
     await page.goBack();
     await page.reload();
-    await page.getByText(NOT_SAVED).waitFor();
     await toStage(page, 'Received');
     const before = await page.evaluate(() => location.hash);
     await field(page, 'Head diameter').fill('44');
     await page.waitForFunction((hash) => location.hash !== hash && location.hash.length > 20, before);
-    await page.reload();
     await page.getByText(NOT_SAVED).waitFor();
+    await page.reload();
     // Nothing says that the address is this page's own, so it opens as a link does, on Plan.
     await toStage(page, 'Received');
     assert.equal(await field(page, 'Head diameter').inputValue(), '44');
@@ -211,8 +215,10 @@ badTest('garbage in storage is told and put aside, not deleted', async ({ server
   assert.equal(await jobTitle(page).textContent(), 'Job without a name');
   assert.equal(await other.evaluate(() => localStorage.getItem('skimwright.job.aside')), 'garbage \u{1F529}');
   await button(page, 'All right').click();
+  await field(page, 'Name of the job').fill('Another');
   await page.getByText('saved on this device').waitFor();
   await page.reload();
+  await jobTitle(page).filter({ hasText: 'Another' }).waitFor();
   assert.equal(await page.getByText('could not be read').count(), 0);
   assert.deepEqual(troubles, []);
 });

@@ -26,7 +26,7 @@ function throws(call, code, path, words) {
 
 test('the default job is complete and has a plan', () => {
   const job = core.defaultJob();
-  assert.equal(job.version, 1);
+  assert.equal(job.version, 2);
   assert.equal(job.part.sections[0].diameter, '20 mm');
   assert.equal(job.wanted.receiver_depth, null, 'an empty field is null, not undefined');
   const plan = core.plan(job);
@@ -51,7 +51,7 @@ test('every value of a plan is plain data', () => {
 test('a job survives its link', () => {
   for (const job of [...core.demoJobs(), core.defaultJob()]) {
     const text = core.encode(job);
-    assert.match(text, /^c[\w-]+$/);
+    assert.match(text, /^d[\w-]+$/);
     assert.deepEqual(core.decode(text), job);
     assert.deepEqual(core.decode(`https://shop.example/#${text}`), job);
   }
@@ -75,7 +75,7 @@ test('a job that cannot be read names the field', () => {
   throws(() => core.plan({ wanted: { length: 50 } }), 'job', 'wanted.length', /expected a string/);
   throws(() => core.plan({ colour: 'red' }), 'job', 'colour', /unknown field `colour`/);
   throws(() => core.plan({ part: { bores: [{ kind: 'slot' }] } }), 'job', 'part.bores[0].kind', /unknown variant/);
-  throws(() => core.encode({ version: 2 }), 'job', 'version', /version 2/);
+  throws(() => core.encode({ version: 3 }), 'job', 'version', /version 3/);
   for (const nothing of [undefined, null, 5, 'x', [], () => {}, Symbol('x')]) {
     assert.throws(() => core.plan(nothing), { code: 'job', path: '' });
   }
@@ -90,9 +90,9 @@ test('a link that cannot be read says why', () => {
   const text = core.encode({});
   throws(() => core.decode(''), 'empty', '', /no job/);
   throws(() => core.decode('Hello, world'), 'not-a-link', '', /no link/);
-  throws(() => core.decode(`d${text.slice(1)}`), 'newer', '', /version 'd'/);
+  throws(() => core.decode(`e${text.slice(1)}`), 'newer', '', /version 'e'/);
   throws(() => core.decode(text.slice(0, -2)), 'damaged', '', /cut or changed/);
-  throws(() => core.decode('a'.repeat(100_000)), 'too-long', '', /longer than/);
+  throws(() => core.decode('a'.repeat(110_000)), 'too-long', '', /longer than/);
   const section = core.defaultJob().part.sections[0];
   throws(() => core.encode({ part: { sections: Array(13).fill(section) } }), 'too-large', '', /12 sections/);
 });
@@ -103,4 +103,29 @@ test('lengths are read as they are typed', () => {
   assert.ok(Math.abs(core.readLength('31.2-0.4', 'mm') - 30.8) < 1e-9);
   throws(() => core.readLength('NaN', 'mm'), 'length', '', /no unit here/);
   throws(() => core.readLength('1', 'furlong'), 'unit', '', /"mm" or "in"/);
+});
+
+test('advice and steps are plain data', () => {
+  for (const job of [...core.demoJobs(), {}]) {
+    const advice = core.advise(job);
+    assert.deepEqual(JSON.parse(JSON.stringify(advice)), advice);
+    assert.equal(typeof advice.next.kind, 'string');
+    assert.ok(Array.isArray(core.steps(job)));
+  }
+  throws(() => core.advise({ record: { events: [5] } }), 'job', 'record.events[0]', /Event/);
+});
+
+test('kept jobs go into a file and come back', () => {
+  const text = core.encode({ title: 'Arbor', record: { events: [{ at: 5, what: { note: 'Ran true' } }] } });
+  const kept = `+\tk3f9\topen\t1764000000\t${text}\n`;
+  const file = core.writeJobFile(kept);
+  const { file: name, version, jobs } = JSON.parse(file);
+  assert.deepEqual([name, version, jobs.length, jobs[0].job.title], ['skimwright-jobs', 1, 1, 'Arbor']);
+  assert.equal(core.readJobFile(file), kept);
+  const wrong = file.replace('"Ran true"', '5');
+  assert.match(core.readJobFile(wrong), /^-\tk3f9\tArbor\trecord\.events\[0\]\.what\.note\tinvalid type.*\n$/);
+  throws(() => core.readJobFile('{}'), 'not-ours', '', /no jobs of this program/);
+  throws(() => core.readJobFile('hello'), 'not-json', '', /no JSON/);
+  throws(() => core.writeJobFile('hello'), 'lines', '', /lines/);
+  throws(() => core.writeJobFile('+\ta\t\t\tdAAAA'), 'damaged', '', /'a'/);
 });

@@ -34,7 +34,7 @@ offlineTest('loads, plans, keeps and shares without a server', async ({ server, 
   await page.waitForFunction((hash) => location.hash !== hash, new URL(link).hash);
   await page.goto('about:blank');
   await page.goto(link);
-  await page.getByText('This job came with a link.').waitFor();
+  await page.getByText('This job came with a link').waitFor();
   await toStage(page, 'Plan');
   await eventually(async () => assert.match((await readFigures(page))[0], /^Cut off \| 20\.50 mm/));
   assert.deepEqual(troubles, []);

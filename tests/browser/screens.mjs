@@ -37,7 +37,7 @@ for (const example of examples) {
     await page.getByRole('button', { name: 'All right' }).click();
     for (const look of looks[name]) {
       await changeLook(page, look);
-      for (const stage of ['Received', 'Wanted', 'Plan']) {
+      for (const stage of ['Received', 'Wanted', 'Plan', 'Cut']) {
         await toStage(page, stage);
         await openAll(page, stage);
         for (const place of look === 'light' ? places : places.slice(0, 1)) {

@@ -55,6 +55,34 @@ shellTest('works after the server is gone', async ({ server, open }) => {
   assert.deepEqual(troubles, []);
 });
 
+shellTest('reads and writes files of jobs, loads what that takes only then, and needs no network for it', async ({ server, open }) => {
+  const { page, troubles, requests } = await open();
+  await waitUntilKept(page);
+  const loaded = requests.filter(({ url, byWorker }) => url.includes('/api/') && !byWorker);
+  assert.deepEqual(loaded, [], 'nothing of it belongs to the first load');
+  const there = await page.evaluate(async () => {
+    const { readJobFile, writeJobFile } = await window.skimwright.files();
+    const file = '{ "file": "skimwright-jobs", "version": 1, "jobs": [{ "id": "a", "job": { "title": "Arbor" } }, 5] }';
+    const [job, wrong] = readJobFile(file).trim().split('\n');
+    return { wrong, again: JSON.parse(writeJobFile(job)).jobs[0].job.title };
+  });
+  assert.match(there.wrong, /^-\t.*an object with a job/);
+  assert.equal(there.again, 'Arbor');
+  await server.stop();
+  await page.reload();
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  const code = await page.evaluate(async () => {
+    const { readJobFile } = await window.skimwright.files();
+    try {
+      return readJobFile('{}');
+    } catch (error) {
+      return error.code;
+    }
+  });
+  assert.equal(code, 'not-ours');
+  assert.deepEqual(troubles, []);
+});
+
 shellTest('keeps exactly the files of the build, and touches no cache of a neighbour', async ({ server, open }) => {
   const { page } = await open();
   await page.evaluate(() => caches.open('neighbour-1'));

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import {
   button, changeUnits, closeDialog, dialog, eventually, examples, field, figures, focused,
-  isFocused, jobTitle, openExample, openMenu, openedField, pageTests, plain, readFigures, tapDimension, toStage,
+  isFocused, jobTitle, openExample, openedField, newJob, pageTests, plain, readFigures, saved, tapDimension, toStage,
 } from './helper/steps.mjs';
 
 const storyTest = pageTests({ before, after });
@@ -74,8 +74,6 @@ const said = (page, input, text) => eventually(async () => assert.equal(await no
 const showsFigures = (page, expected = FIGURES) => eventually(
   async () => assert.deepEqual(await readFigures(page), expected),
 );
-
-const saved = (page) => page.getByText('saved on this device', { exact: true }).waitFor();
 
 const ownLink = async (page) => {
   await saved(page);
@@ -203,24 +201,18 @@ storyTest('undo and redo go step by step, each field one step', async ({ open })
   assert.equal(await button(page, 'Redo').isDisabled(), true);
 });
 
-storyTest('starting over asks first, and can be undone', async ({ open }) => {
+storyTest('a new job stands beside the one before, which can be gone back to', async ({ open }) => {
   const { page } = await open();
   await typeTheJob(page);
-  await openMenu(page);
-  await button(page, 'Start over').click();
-  await button(dialog(page, 'Start over'), 'Keep this job').click();
-  await showsFigures(page);
-  await openMenu(page);
-  await button(page, 'Start over').click();
-  await button(dialog(page, 'Start over'), 'Start over').click();
+  await newJob(page);
   await eventually(async () => assert.match((await readFigures(page))[0], /29\.00 mm/));
-  await page.getByText('Undo brings the one before back.').waitFor();
-  await button(page, 'Undo').click();
+  assert.equal(await button(page, 'Undo').isDisabled(), true, 'undo stays within a job');
+  await button(page, 'Back to the one before').click();
   await showsFigures(page);
-  assert.equal(await page.getByText('Undo brings the one before back.').count(), 0, 'it is back already');
+  assert.equal(await page.getByText('A new job is open.').count(), 0, 'it is back already');
 });
 
-storyTest('the three examples load without a stop, and undo brings the job back', async ({ open }) => {
+storyTest('the three examples load without a stop, and the job before comes back', async ({ open }) => {
   const { page, troubles } = await open();
   await typeTheJob(page);
   for (const [index] of examples.entries()) {
@@ -228,7 +220,7 @@ storyTest('the three examples load without a stop, and undo brings the job back'
     const findings = await page.getByRole('region', { name: 'Findings' }).textContent();
     assert.doesNotMatch(findings, /Stop:/);
     assert.equal((await readFigures(page)).length, 5);
-    await button(page, 'Undo').click();
+    await button(page, 'Back to the one before').click();
     await showsFigures(page);
   }
   assert.deepEqual(troubles, []);
@@ -263,7 +255,7 @@ storyTest('Share copies a link that opens anywhere to the same figures', async (
   await button(page, 'Share').click();
   await page.getByText('The link is copied.').waitFor();
   const link = await page.evaluate(() => navigator.clipboard.readText());
-  assert.ok(link.startsWith(`${server.url}#c`) && link.length < 250, link);
+  assert.ok(link.startsWith(`${server.url}#d`) && link.length < 250, link);
   await button(page, 'All right').click();
   assert.equal(await page.getByText('The link is copied.').count(), 0);
 
@@ -279,7 +271,7 @@ storyTest('the link is shown to be copied by hand where sharing is refused', asy
   await page.evaluate(() => Object.defineProperty(navigator, 'clipboard', { value: undefined }));
   await button(page, 'Share').click();
   const link = page.getByRole('main').getByRole('textbox', { name: 'Share' });
-  assert.ok((await link.inputValue()).startsWith(`${server.url}#c`));
+  assert.ok((await link.inputValue()).startsWith(`${server.url}#d`));
   assert.equal(await link.isEditable(), false);
 });
 
@@ -295,7 +287,7 @@ async function openLinkOverOwnJob(open) {
   await page.evaluate((hash) => {
     location.hash = hash;
   }, link);
-  await page.getByText('This job came with a link.').waitFor();
+  await page.getByText('This job came with a link').waitFor();
   return { page, link, own };
 }
 
@@ -308,7 +300,7 @@ storyTest('an opened link asks first, and one’s own job comes back', async ({ 
   await page.getByText('from a link, not saved here').waitFor();
   // Neither looking at it nor loading it again decides anything.
   await page.reload();
-  await page.getByText('This job came with a link.').waitFor();
+  await page.getByText('This job came with a link').waitFor();
   assert.equal(await jobTitle(page).textContent(), examples[0]);
   assert.equal(await kept(page), own);
   await button(page, 'Back to mine').click();
@@ -320,20 +312,21 @@ storyTest('an opened link asks first, and one’s own job comes back', async ({ 
   await showsFigures(page);
 });
 
-storyTest('an opened link becomes one’s own on demand, and undo brings the former back', async ({ open }) => {
+storyTest('an opened link becomes one’s own on demand, beside the one before', async ({ open }) => {
   const { page, link, own } = await openLinkOverOwnJob(open);
   await button(page, 'Make it my job').click();
   await eventually(async () => assert.equal(await kept(page), link));
-  assert.equal(await page.getByText('This job came with a link.').count(), 0);
-  await button(page, 'Undo').click();
+  assert.equal(await page.getByText('This job came with a link').count(), 0);
+  assert.equal(await button(page, 'Undo').isDisabled(), true, 'undo cannot lose the one before');
+  await button(page, 'Back to the one before').click();
   await showsFigures(page);
   await eventually(async () => assert.equal(await kept(page), own));
 });
 
-storyTest('starting over while looking at a link does not lose one’s own job', async ({ open }) => {
+storyTest('an example begun while looking at a link does not lose one’s own job', async ({ open }) => {
   const { page, own } = await openLinkOverOwnJob(open);
   await openExample(page, 1);
-  await button(page, 'Undo').click();
+  await button(page, 'Back to the one before').click();
   await showsFigures(page);
   await eventually(async () => assert.equal(await kept(page), own));
 });
@@ -342,10 +335,10 @@ storyTest('the browser’s back button leads from an opened link to one’s own 
   const { page, link, own } = await openLinkOverOwnJob(open);
   await page.goBack();
   await showsFigures(page);
-  assert.equal(await page.getByText('This job came with a link.').count(), 0);
+  assert.equal(await page.getByText('This job came with a link').count(), 0);
   assert.equal(await kept(page), own);
   await page.goForward();
-  await page.getByText('This job came with a link.').waitFor();
+  await page.getByText('This job came with a link').waitFor();
   assert.equal(await page.evaluate(() => location.hash), link);
 });
 
@@ -363,7 +356,7 @@ const spoilt = [
   ['cut short', (link) => link.slice(0, -5), /cut short or changed on its way/],
   ['foreign', () => '#section-2', /newer version|no job of this page|cut short/],
   ['of another program', () => '#/chapter/7', /holds no job of this page/],
-  ['newer', (link) => link.replace('#c', '#z'), /from a newer version of the page/],
+  ['newer', (link) => link.replace('#d', '#z'), /from a newer version of the page/],
   ['endless', (link) => link + 'A'.repeat(60_000), /more than a job of this page can have/],
 ];
 

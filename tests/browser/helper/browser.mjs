@@ -11,16 +11,18 @@ export const sizes = {
   desk: { viewport: { width: 1280, height: 800 } },
 };
 
+// No window, and no traffic of the browser's own.
+export const quiet = [
+  '--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
+  '--disable-background-networking', '--disable-component-update', '--disable-sync',
+];
+
 const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
 
 export function startBrowser(settings = []) {
   return chromium.launch({
-    executablePath: process.env.SKIMWRIGHT_CHROMIUM ?? findChromium(),
-    args: [
-      '--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
-      '--disable-background-networking', '--disable-component-update', '--disable-sync',
-      ...settings,
-    ],
+    executablePath: findChromium(),
+    args: [...quiet, ...settings],
   });
 }
 
@@ -75,7 +77,10 @@ export async function waitUntilKept(page) {
   });
 }
 
-function findChromium() {
+export function findChromium() {
+  if (process.env.SKIMWRIGHT_CHROMIUM !== undefined) {
+    return process.env.SKIMWRIGHT_CHROMIUM;
+  }
   const folders = (process.env.PATH ?? '').split(delimiter);
   const found = names.flatMap((name) => folders.map((folder) => join(folder, name))).find(existsSync);
   if (found === undefined) {

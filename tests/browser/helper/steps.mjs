@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { startBrowser, withPages } from './browser.mjs';
 
-export const stages = ['Received', 'Wanted', 'Plan'];
+export const stages = ['Received', 'Wanted', 'Plan', 'Cut'];
 
 export const examples = [
   'Milling arbor, 32 mm to 25 mm',
@@ -67,6 +67,20 @@ export async function openExample(page, index) {
   await button(page, examples[index]).click();
   await page.getByRole('heading', { level: 1, name: examples[index] }).waitFor();
 }
+
+export async function openJobs(page) {
+  await button(page, 'Jobs').click();
+  await dialog(page, 'Jobs').waitFor();
+}
+
+// A plain new job beside the others, whose title stays empty.
+export async function newJob(page) {
+  await openJobs(page);
+  await button(dialog(page, 'Jobs'), 'New job').click();
+  await dialog(page, 'Jobs').waitFor({ state: 'detached' });
+}
+
+export const saved = (page) => page.getByText('saved on this device', { exact: true }).waitFor();
 
 async function chooseInMenu(page, group, name) {
   await openMenu(page);

@@ -1,0 +1,396 @@
+// The Cut stage: the phone on the headstock. Steps, the large figure, readings, the next cut, the verdict.
+
+import assert from 'node:assert/strict';
+import { after, before } from 'node:test';
+import { assertAccessible } from './helper/accessibility.mjs';
+import { sizes, waitUntilKept } from './helper/browser.mjs';
+import {
+  button, changeUnits, dialog, eventually, field, focused, openExample, pageTests, plain, toStage,
+} from './helper/steps.mjs';
+
+const phoneTest = pageTests({ before, after }, { size: sizes.smallPhone });
+const deskTest = pageTests({ before, after }, { size: sizes.desk });
+
+const onItsSide = { ...sizes.smallPhone, viewport: { width: 740, height: 360 } };
+
+const stepTitle = (page) => page.getByRole('heading', { level: 2 }).first();
+
+const acts = (page) => page.getByRole('group', { name: 'What to do with this step' });
+
+const act = (page, name) => button(acts(page), name);
+
+const stepName = async (page) => plain(await stepTitle(page).textContent()).replace(/^\d+ of \d+ /, '').replace(/:.*/, '');
+
+// The large figure, as readers hear it.
+const figure = (page) => page.getByRole('img', { name: /\S/ }).first();
+
+const steps = ['Check what came', 'Hold the part', 'Dial in', 'Cut off', 'Face the end', 'Drill the centre', 'Rough', 'Last cuts', 'Polish', 'Chamfer, deburr', 'Check', 'Clean and oil'];
+
+// Goes on to a step by finishing those before it.
+async function workUpTo(page, name) {
+  for (let tries = 0; tries < steps.length && await stepName(page) !== name; tries += 1) {
+    const before = await stepName(page);
+    await act(page, 'Done').click();
+    await eventually(async () => assert.notEqual(await stepName(page), before));
+  }
+  assert.equal(await stepName(page), name);
+}
+
+// Taps a number on the keypad and keeps it.
+async function keyIn(page, text, { place } = {}) {
+  await act(page, 'Measure').click();
+  const pad = page.getByRole('dialog');
+  await pad.waitFor();
+  if (place !== undefined) {
+    await button(pad, place).click();
+  }
+  for (const sign of text) {
+    await button(pad, sign === '.' ? 'Decimal mark' : sign).click();
+  }
+  await button(pad, 'Keep').click();
+  await pad.waitFor({ state: 'detached' });
+}
+
+const readings = (page) => page.getByRole('group', { name: /^Read since the last cut/ }).getByRole('listitem');
+
+// How high the ink of a figure is on the screen, in CSS pixels: rows of its picture that are not all ground.
+async function inkHeight(page, locator) {
+  const picture = (await locator.screenshot()).toString('base64');
+  return page.evaluate(async (data) => {
+    const image = new Image();
+    image.src = `data:image/png;base64,${data}`;
+    await image.decode();
+    const canvas = document.createElement('canvas');
+    [canvas.width, canvas.height] = [image.width, image.height];
+    const context = canvas.getContext('2d');
+    context.drawImage(image, 0, 0);
+    const { data: points } = context.getImageData(0, 0, image.width, image.height);
+    const ground = points.slice(0, 3);
+    const inked = [];
+    for (let row = 0; row < image.height; row += 1) {
+      for (let column = 0; column < image.width; column += 1) {
+        const at = (row * image.width + column) * 4;
+        const off = Math.abs(points[at] - ground[0]) + Math.abs(points[at + 1] - ground[1]) + Math.abs(points[at + 2] - ground[2]);
+        if (off > 200) {
+          inked.push(row);
+          break;
+        }
+      }
+    }
+    return (inked.at(-1) - inked[0] + 1) / devicePixelRatio;
+  }, picture);
+}
+
+const noSidewaysScroll = async (page) => assert.equal(
+  await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth),
+  true,
+  'nothing must stand out sideways',
+);
+
+const inSight = async (page, locator) => {
+  const box = await locator.boundingBox();
+  const { width, height } = page.viewportSize();
+  assert.ok(box.x >= 0 && box.y >= 0 && box.x + box.width <= width + 0.5 && box.y + box.height <= height + 0.5, JSON.stringify(box));
+  return box;
+};
+
+phoneTest('the figure can be read from two metres, and the buttons found in gloves', async ({ open }) => {
+  for (const size of [sizes.smallPhone, onItsSide]) {
+    const { page, troubles } = await open('', { size });
+    await toStage(page, 'Cut');
+    await workUpTo(page, 'Cut off');
+    const height = await inkHeight(page, figure(page));
+    console.log(`digits ${height} px high at ${size.viewport.width} × ${size.viewport.height}`);
+    assert.ok(height >= 104, `digits are ${height} px high`);
+    await inSight(page, figure(page));
+    for (const name of ['Back', 'Skip', 'Done']) {
+      const box = await inSight(page, act(page, name));
+      console.log(`${name}: ${box.width} × ${box.height} px`);
+      assert.ok(box.width >= 119 && box.height >= 48, `${name}: ${JSON.stringify(box)}`);
+    }
+    await noSidewaysScroll(page);
+    await assertAccessible(page);
+    assert.deepEqual(troubles, []);
+  }
+});
+
+phoneTest('a long figure is made narrower and lower, never cut off', async ({ open }) => {
+  const { page } = await open();
+  await changeUnits(page, 'inch, 1/64');
+  await toStage(page, 'Wanted');
+  await field(page, 'Finished length').fill('1 31/64 in');
+  await toStage(page, 'Cut');
+  await workUpTo(page, 'Cut off');
+  assert.match(await figure(page).getAttribute('aria-label'), /\d\/\d+ in$/);
+  const box = await inSight(page, figure(page));
+  const height = await inkHeight(page, figure(page));
+  console.log(`long figure ${await figure(page).getAttribute('aria-label')}: ${box.width} px wide, digits ${height} px high`);
+  assert.ok(height >= 60, `${height} px high`);
+  await noSidewaysScroll(page);
+});
+
+phoneTest('the keypad has large keys, all in sight, and last digits are enough', async ({ open }) => {
+  const { page, troubles } = await open();
+  await toStage(page, 'Cut');
+  await workUpTo(page, 'Rough');
+  await act(page, 'Measure').click();
+  const pad = dialog(page, 'Diameter');
+  for (const name of ['7', '0', 'Decimal mark', 'Erase', 'Keep']) {
+    const box = await inSight(page, button(pad, name));
+    console.log(`key ${name}: ${box.width} × ${box.height} px`);
+    assert.ok(box.width >= 118 && box.height >= 64, `${name}: ${JSON.stringify(box)}`);
+  }
+  await assertAccessible(page);
+  for (const sign of ['2', '0', 'Decimal mark', '0', '1', '2']) {
+    await button(pad, sign).click();
+  }
+  await button(pad, 'Keep').click();
+  await eventually(async () => assert.equal(await readings(page).count(), 1));
+  await act(page, 'Measure').click();
+  await button(pad, '0').click();
+  await button(pad, '8').click();
+  assert.match(plain(await pad.getByRole('status').first().textContent()), /^20\.008 mm$/);
+  await button(pad, 'Middle').click();
+  await button(pad, 'Keep').click();
+  await eventually(async () => assert.match(plain((await readings(page).allTextContents()).join()), /⌀20\.008 mm in the middle/));
+  await noSidewaysScroll(page);
+  assert.deepEqual(troubles, []);
+});
+
+phoneTest('what is no number is said at the keypad, and nothing is lost', async ({ open }) => {
+  const { page } = await open();
+  await toStage(page, 'Cut');
+  await workUpTo(page, 'Rough');
+  await act(page, 'Measure').click();
+  const pad = dialog(page, 'Diameter');
+  await button(pad, 'Keep').click();
+  await pad.getByText('Type a figure.').waitFor();
+  await pad.getByRole('textbox', { name: 'Value' }).fill('19..9');
+  await button(pad, 'Keep').click();
+  await pad.getByText(/second decimal mark/).waitFor();
+  assert.equal(await pad.getByRole('textbox', { name: 'Value' }).inputValue(), '19..9');
+  await assertAccessible(page);
+  await pad.getByRole('textbox', { name: 'Value' }).fill('19.95');
+  await pad.getByRole('textbox', { name: 'Work temperature' }).fill('900');
+  await button(pad, 'Keep').click();
+  await pad.getByText(/That cannot be/).waitFor();
+  await pad.getByRole('textbox', { name: 'Work temperature' }).fill('24');
+  await button(pad, 'Keep').click();
+  await eventually(async () => assert.match(plain((await readings(page).allTextContents()).join()), /19\.95 mm.*at 24 °C/));
+});
+
+phoneTest('struck out it stays in sight, and comes back', async ({ open }) => {
+  const { page, troubles } = await open();
+  await toStage(page, 'Cut');
+  await workUpTo(page, 'Rough');
+  await keyIn(page, '20.01');
+  await page.getByRole('button', { name: /^Strike out: ⌀20\.01/ }).click();
+  const back = page.getByRole('button', { name: /^Bring back: ⌀20\.01/ });
+  await back.waitFor();
+  assert.match(await readings(page).first().textContent(), /Struck out/);
+  assert.equal(await readings(page).first().getByRole('deletion').count(), 1);
+  await assertAccessible(page);
+  await back.click();
+  await page.getByRole('button', { name: /^Strike out: ⌀20\.01/ }).waitFor();
+  await button(page, 'Undo').click();
+  await back.waitFor();
+  assert.deepEqual(troubles, []);
+});
+
+phoneTest('a reading that is one turn off is asked about before it counts', async ({ open }) => {
+  const { page, troubles } = await open();
+  await toStage(page, 'Cut');
+  await workUpTo(page, 'Rough');
+  await keyIn(page, '20.000', { place: 'Middle' });
+  await act(page, 'I made this cut').click();
+  await act(page, 'Measure').waitFor();
+  await act(page, 'Measure').click();
+  const pad = dialog(page, 'Diameter');
+  const expected = Number(plain(await pad.getByText(/^Expected/).textContent()).match(/([\d.]+) mm/)[1]);
+  const wrong = (expected + 0.5).toFixed(3);
+  await pad.getByRole('textbox', { name: 'Value' }).fill(wrong);
+  await button(pad, 'Keep').click();
+  const asked = page.getByRole('region', { name: 'Is this reading right?' });
+  await asked.waitFor();
+  assert.match(await asked.textContent(), /one turn of the thimble/);
+  await assertAccessible(page);
+  await button(asked, `I meant ${expected.toFixed(3)} mm`).click();
+  await asked.waitFor({ state: 'detached' });
+  const said = (await readings(page).allTextContents()).map(plain);
+  assert.ok(said.some((line) => line.includes(expected.toFixed(3))), said.join());
+  assert.ok(said.some((line) => /^Struck out/.test(line) && line.includes(wrong)), said.join());
+  assert.deepEqual(troubles, []);
+});
+
+phoneTest('a step is left out with a reason, and done again', async ({ open }) => {
+  const { page, troubles } = await open();
+  await toStage(page, 'Cut');
+  const first = await stepName(page);
+  await act(page, 'Skip').click();
+  await focused(page.getByRole('heading', { name: 'Why is it left out?' }));
+  await assertAccessible(page);
+  await button(page, 'Was done before').click();
+  await eventually(async () => assert.notEqual(await stepName(page), first));
+  await act(page, 'Back').click();
+  assert.match(plain(await stepTitle(page).textContent()), /left out/);
+  await act(page, 'Do again').click();
+  await act(page, 'Skip').click();
+  await page.getByRole('textbox', { name: 'Another reason' }).fill('The owner did it.');
+  await button(page, 'Leave it out').click();
+  await eventually(async () => assert.notEqual(await stepName(page), first));
+  assert.deepEqual(troubles, []);
+});
+
+phoneTest('the clock goes on through a reload and a night in the pocket', async ({ open }) => {
+  const { page, troubles } = await open();
+  await page.clock.install({ time: new Date('2026-03-02T08:00:00Z') });
+  await page.reload();
+  await toStage(page, 'Cut');
+  await button(page, 'Start').click();
+  await page.clock.runFor(65_000);
+  await eventually(async () => assert.match(await page.getByRole('timer').textContent(), /^1:0[4-6]$/));
+  await page.getByText('saved on this device', { exact: true }).waitFor();
+  await page.reload();
+  await eventually(async () => assert.match(await page.getByRole('timer').textContent(), /^1:0[4-9]$/));
+  await page.clock.fastForward(10 * 60_000);
+  await eventually(async () => assert.match(await page.getByRole('timer').textContent(), /^11:/));
+  await page.getByText('The planned time is over.').waitFor();
+  await button(page, 'Pause').click();
+  await button(page, 'Go on').waitFor();
+  // The device's clock set back.
+  await button(page, 'Go on').click();
+  await page.clock.setSystemTime(new Date('2026-03-01T08:00:00Z'));
+  await page.clock.runFor(1000);
+  await page.getByText(/clock was set back/).waitFor();
+  await act(page, 'Done').click();
+  await act(page, 'Back').click();
+  await page.getByText(/its time does not count/).waitFor();
+  assert.deepEqual(troubles, []);
+});
+
+deskTest('by keyboard alone through all steps', async ({ open }) => {
+  const { page, troubles } = await open();
+  await toStage(page, 'Cut');
+  const seen = [];
+  for (let tries = 0; tries < steps.length; tries += 1) {
+    seen.push(await stepName(page));
+    await act(page, 'Done').focus();
+    await page.keyboard.press('Enter');
+    if (await page.getByText('All steps are done or left out.').count() > 0) {
+      break;
+    }
+    await focused(stepTitle(page));
+  }
+  await page.getByText('All steps are done or left out.').waitFor();
+  assert.deepEqual(seen, steps.filter((name) => seen.includes(name)), 'in working order');
+  assert.ok(seen.length >= 9, seen.join());
+  // The focus is at the step: from there the tab key leads to the buttons.
+  const list = page.getByRole('region', { name: 'Steps' });
+  await list.getByRole('button', { name: /^Rough/ }).focus();
+  await page.keyboard.press('Enter');
+  await eventually(async () => assert.equal(await stepName(page), 'Rough'));
+  await act(page, 'Do again').focus();
+  await page.keyboard.press('Enter');
+  await act(page, 'Measure').focus();
+  await page.keyboard.press('Enter');
+  const value = dialog(page, 'Diameter').getByRole('textbox', { name: 'Value' });
+  await focused(value);
+  await page.keyboard.type('20.002');
+  await page.keyboard.press('Enter');
+  await focused(act(page, 'Measure'));
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Escape');
+  await dialog(page, 'Diameter').waitFor({ state: 'detached' });
+  await assertAccessible(page);
+  assert.deepEqual(troubles, []);
+});
+
+phoneTest('the buttons change to the other thumb and stay there', async ({ open }) => {
+  const { page } = await open();
+  await toStage(page, 'Cut');
+  const left = async () => (await act(page, 'Done').boundingBox()).x;
+  assert.ok(await left() > 180);
+  await page.getByRole('button', { name: /^This screen/ }).click();
+  await button(page, 'Left thumb').click();
+  await eventually(async () => assert.ok(await left() < 180));
+  await page.reload();
+  await eventually(async () => assert.ok(await left() < 180));
+});
+
+const keptJob = (page) => page.evaluate(() => localStorage.getItem('skimwright.job'));
+
+// A lathe of our own: the tool stands where the dial says, and of the metal before it this share is sprung away.
+const SPRUNG = 0.06;
+
+phoneTest('a whole job without a server, from received to the verdict', async ({ server, open }) => {
+  const { page, troubles } = await open();
+  await waitUntilKept(page);
+  await openExample(page, 0);
+  await button(page, 'All right').click();
+  await page.getByText('saved on this device', { exact: true }).waitFor();
+  await server.stop();
+  await page.reload();
+  await toStage(page, 'Cut');
+  await button(page, 'Start').click();
+  await workUpTo(page, 'Rough');
+  let diameter = null;
+  let tool = null;
+  let cuts = 0;
+  for (let turn = 0; turn < 100; turn += 1) {
+    const name = await stepName(page);
+    if (!['Rough', 'Last cuts', 'Polish'].includes(name)) {
+      break;
+    }
+    const main = await acts(page).getByRole('button').filter({ hasText: /I made this cut|Spring pass made|I polished/ }).count();
+    const label = await figure(page).getAttribute('aria-label');
+    if (label === 'Measure') {
+      if (diameter === null) {
+        const about = plain(await page.getByText(/^Expected, about/).locator('..').textContent());
+        diameter = Number(about.match(/([\d.]+) mm/)[1]);
+        tool = diameter;
+      }
+      await keyIn(page, diameter.toFixed(3), { place: 'Middle' });
+      await eventually(async () => assert.notEqual(await figure(page).getAttribute('aria-label'), 'Measure'));
+    } else if (main > 0) {
+      const dialled = Number(label.match(/([\d.]+)/)[1]);
+      const means = plain(await page.locator('#app').innerText());
+      const polish = await act(page, 'I polished').count() > 0;
+      const factor = /dial in, on the slide/.test(means) ? 2 : 1;
+      if (polish) {
+        diameter -= dialled;
+      } else {
+        tool -= dialled * factor;
+        diameter = tool + SPRUNG * (diameter - tool);
+      }
+      cuts += 1;
+      const kept = await keptJob(page);
+      await acts(page).getByRole('button', { name: /I made this cut|Spring pass made|I polished/ }).click();
+      // The next cut may be as deep: what is kept tells that this one counts.
+      await eventually(async () => assert.notEqual(await keptJob(page), kept));
+    } else {
+      await act(page, 'Done').click();
+      await eventually(async () => assert.notEqual(await stepName(page), name));
+    }
+  }
+  assert.ok(cuts > 1, `${cuts} cuts`);
+  await workUpTo(page, 'Check');
+  for (const place of ['Near the shoulder', 'Middle', 'Free end']) {
+    for (let times = 0; times < 3; times += 1) {
+      await keyIn(page, diameter.toFixed(3), { place });
+    }
+  }
+  const verdict = page.getByRole('region', { name: 'In tolerance?' });
+  await verdict.waitFor();
+  const said = (await verdict.getByRole('listitem').allTextContents()).map(plain);
+  console.log(cuts, diameter, said);
+  assert.ok(said.some((line) => /Diameter.*In\d/.test(line)), said.join('\n'));
+  await assertAccessible(page);
+  await workUpTo(page, 'Clean and oil');
+  await act(page, 'Done').click();
+  await page.getByText('All steps are done or left out.').waitFor();
+  // And all of it is there again.
+  await page.getByText('saved on this device', { exact: true }).waitFor();
+  await page.reload();
+  await page.getByText('All steps are done or left out.').waitFor();
+  assert.deepEqual(troubles, []);
+});
