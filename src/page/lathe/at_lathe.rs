@@ -98,7 +98,7 @@ impl State {
 
     /// The first step that is still to do.
     pub(crate) fn step_to_do(&self) -> Option<WorkStep> {
-        let mut open = self.steps().iter().filter(|step| is_open(step.how));
+        let mut open = self.steps().iter().filter(|step| !step.how.is_over());
         open.next().map(|step| step.step)
     }
 
@@ -122,7 +122,7 @@ impl State {
         let steps = self.steps();
         let at = steps.iter().position(|it| it.step == step)?;
         let (before, after) = (steps.get(..at)?, steps.get(at + 1..)?);
-        let mut open = after.iter().chain(before).filter(|it| is_open(it.how));
+        let mut open = after.iter().chain(before).filter(|it| !it.how.is_over());
         open.next().map(|it| it.step)
     }
 
@@ -222,10 +222,6 @@ impl State {
         }
         self.edit(&Edit::Record(edit));
     }
-}
-
-const fn is_open(how: StepHow) -> bool {
-    matches!(how, StepHow::ToDo | StepHow::Running | StepHow::Paused)
 }
 
 /// Whether two jobs differ in their records at most, so that they have the same plan.
