@@ -15,7 +15,8 @@ use super::hooks::jobs::{new_tab, use_jobs_kept};
 use super::hooks::lasting::use_lasting;
 use super::hooks::look::use_look;
 use super::hooks::storage::{
-    put_aside, stored_address, stored_job, stored_of, stored_view, use_shelf_kept, use_view_kept,
+    put_aside, stored_address, stored_job, stored_of, stored_taught, stored_view, use_shelf_kept,
+    use_taught_kept, use_view_kept,
 };
 use super::hooks::update::use_updates;
 use super::jobs::read_of;
@@ -48,6 +49,7 @@ fn opening_state() -> State {
     let mut state = State::open(stored.as_deref(), &address(), stored_address().as_deref());
     let (units, look, last_stage, thumb) = stored_view();
     (state.units, state.look, state.lathe.thumb) = (units, look, thumb);
+    state.taught = stored_taught();
     if state.stage == Stage::default() {
         state.stage = last_stage;
     }
@@ -68,6 +70,7 @@ fn App() -> Html {
     use_lasting(&store);
     use_view_kept(&store);
     use_shelf_kept(&store);
+    use_taught_kept(&store);
     use_address(&store);
     use_links_opened(&store);
     use_look(&store);

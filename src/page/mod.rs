@@ -12,6 +12,7 @@ mod reading;
 mod shelf;
 mod short_map;
 mod state;
+mod taught;
 mod view;
 mod words;
 

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use skimwright::job::{Instrument, Job, Learned, Record, WorkStep};
+use skimwright::job::{Instrument, Job, Learned, WorkStep};
 use skimwright::link::{Kept, KeptTool, decode_kept};
 use skimwright::work::{learned_after, steps};
 
@@ -135,13 +135,6 @@ fn instrument(job: &Job, index: u8) -> Option<&Instrument> {
     job.shop.instruments.get(usize::from(index))
 }
 
-/// What was taught last: by which record, and what the lathe knew then. The same day is not learned twice.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Taught {
-    record: Record,
-    learned: Learned,
-}
-
 /// Puts one into the place of the one that is alike, or behind all.
 fn put<T>(list: &mut Vec<T>, new: T, alike: impl Fn(&T) -> bool) {
     if let Some(old) = list.iter_mut().find(|it| alike(it)) {
@@ -233,8 +226,7 @@ impl State {
             .iter()
             .all(|it| it.how.is_over());
         let known = &self.job.shop.machine.learned;
-        let same = |it: &Taught| it.record == self.job.record && it.learned == *known;
-        if !over || self.taught.as_ref().is_some_and(same) {
+        if !over || self.taught.holds(&self.job.record, known) {
             return None;
         }
         let learned = learned_after(&self.job, &self.plan, known);
@@ -247,8 +239,7 @@ impl State {
         };
         let (job, plan) = (Rc::clone(&self.job), Rc::clone(&self.plan));
         let name = &job.shop.machine.name;
-        let before = self.taught.as_ref();
-        let anew = before.is_none_or(|it| it.record != job.record);
+        let anew = !self.taught.by(&job.record);
         // Other jobs may have taught the one that is kept since this job took its copy: theirs stays.
         let kept = self.shelves.kept.machines.iter();
         let kept = kept.filter(|it| anew && !name.trim().is_empty() && it.name == *name);
@@ -262,10 +253,7 @@ impl State {
                 }
             });
         }
-        self.taught = Some(Taught {
-            record: job.record.clone(),
-            learned: learned.clone(),
-        });
+        self.taught.note(&job.record, &learned);
         self.edit(&Edit::Shop(ShopEdit::Learn(Rc::new(learned))));
     }
 }

@@ -17,8 +17,9 @@ use super::jobs::{Jobs, JobsAction};
 use super::lathe::{AtLathe, LatheAction, same_but_record};
 use super::options::Filter;
 use super::panels::Panels;
-use super::shelf::{ShelfAction, Shelves, Taught};
+use super::shelf::{ShelfAction, Shelves};
 use super::short_map::ShortMap;
+use super::taught::Taught;
 
 pub(crate) use super::reading::Wrong;
 pub(crate) use super::view::{Cover, Look, Notice, Panel, Saved, Share, Shown, Spot, Stage};
@@ -64,8 +65,8 @@ pub(crate) struct State {
     pub(crate) jobs: Jobs,
     /// Lathes and tools that are kept for other jobs.
     pub(crate) shelves: Shelves,
-    /// What was kept of what this job taught.
-    pub(super) taught: Option<Taught>,
+    /// What jobs have taught already.
+    pub(crate) taught: Taught,
     pub(crate) saved: Saved,
     pub(crate) update_waits: bool,
 }
@@ -189,7 +190,7 @@ impl State {
             own: None,
             jobs: Jobs::default(),
             shelves: Shelves::default(),
-            taught: None,
+            taught: Taught::default(),
             saved: Saved::default(),
             update_waits: false,
         }

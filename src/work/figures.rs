@@ -9,7 +9,8 @@ use crate::cutting::{
 };
 use crate::holding::support;
 use crate::job::{
-    CentreOrder, CutMadeKind, CutOffMethod, DialReads, Field, Job, Support, What, WorkStep,
+    CentreOrder, CutMadeKind, CutOffMethod, DialReads, Field, Job, SectionField, Support, What,
+    WorkStep,
 };
 use crate::plan::{Checked, Plan, section};
 use crate::quantity::{Angle, Feed, Length, RotationalSpeed};
@@ -19,6 +20,8 @@ use crate::rework::CentreOn;
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[serde(tag = "kind", content = "value", rename_all = "kebab-case")]
 pub enum Dial {
+    /// What the shank was said to measure, where its longest plain section is: here it is checked.
+    AsGiven(Length),
     /// Where to mark the cut, from the free end.
     CutMark(Length),
     /// How much of the head to grip.
@@ -43,6 +46,10 @@ pub enum Dial {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[serde(tag = "kind", content = "value", rename_all = "kebab-case")]
 pub enum StepFigure {
+    /// The diameter of the head beside the shoulder, as it was entered.
+    HeadDiameter(Length),
+    /// Shoulder to free end, as it was entered.
+    ShankLength(Length),
     /// The mark of the cut from the shoulder.
     FromShoulder(Length),
     /// How the offcut comes off.
@@ -115,8 +122,26 @@ pub(super) fn dial(at: &AtStep) -> Option<Dial> {
         WorkStep::Polish => Dial::PolishOff(plan.stock_off.as_ref()?.polishing),
         WorkStep::Chamfer => Dial::Chamfer(plan.finish.as_ref()?.chamfer?.width),
         WorkStep::Check => Dial::Diameter(at.checked.length(Field::WantedDiameter)?),
-        WorkStep::Receive | WorkStep::Clean => return None,
+        WorkStep::Receive => Dial::AsGiven(given_diameter(at)?),
+        WorkStep::Clean => return None,
     })
+}
+
+/// The diameter of the longest plain section of the shank as it was entered; a taper or a thread has none of its own.
+fn given_diameter(at: &AtStep) -> Option<Length> {
+    let of = |index, name| at.checked.length(Field::Section(index, name));
+    let sections = (0..=u8::MAX).zip(&at.job.part.sections);
+    let mut longest: Option<(Length, Length)> = None;
+    for (index, _) in sections {
+        let Some(diameter) = of(index, SectionField::Diameter) else {
+            continue;
+        };
+        let length = of(index, SectionField::Length).unwrap_or_default();
+        if longest.is_none_or(|(most, _)| most < length) {
+            longest = Some((length, diameter));
+        }
+    }
+    longest.map(|(_, diameter)| diameter)
 }
 
 /// How far the head may still run out when it is dialled in, all round.
@@ -204,7 +229,13 @@ pub(super) fn figures(at: &AtStep) -> Vec<StepFigure> {
             all.extend(length.into_iter().chain(roughness));
             all
         }
-        WorkStep::Receive | WorkStep::DialIn | WorkStep::Clean => Vec::new(),
+        WorkStep::Receive => {
+            let head = at.checked.length(Field::HeadDiameter);
+            let shank = at.checked.length(Field::ShankLength);
+            let head = head.map(F::HeadDiameter);
+            head.into_iter().chain(shank.map(F::ShankLength)).collect()
+        }
+        WorkStep::DialIn | WorkStep::Clean => Vec::new(),
     }
 }
 

@@ -264,7 +264,11 @@ fn each_step_shows_its_figure() {
     let (steps, plan) = with(|_| {});
     let dial = |step| of(&steps, step).dial;
     let cut = plan.cut_off.as_ref().unwrap();
-    assert_eq!(dial(WorkStep::Receive), None);
+    assert_eq!(
+        dial(WorkStep::Receive),
+        Some(Dial::AsGiven(Length::mm(20.0)))
+    );
+    assert_eq!(dial(WorkStep::Clean), None);
     assert_eq!(
         dial(WorkStep::CutOff),
         Some(Dial::CutMark(cut.from_free_end.value))

@@ -114,6 +114,127 @@ phoneTest('the figure can be read from two metres, and the buttons found in glov
   }
 });
 
+phoneTest('on its side the figure, the facts and the first caution are in sight', async ({ open }) => {
+  const { page } = await open('', { size: onItsSide });
+  await toStage(page, 'Cut');
+  for (let tries = 0; tries < steps.length; tries += 1) {
+    const name = await stepName(page);
+    const bottom = (await page.getByRole('navigation').boundingBox()).y;
+    const lines = [
+      ...await page.locator('.cut-step dd').all(),
+      ...(await page.getByRole('list', { name: 'Watch' }).getByRole('listitem').all()).slice(0, 1),
+    ];
+    for (const line of lines) {
+      const box = await line.boundingBox();
+      assert.ok(box.y + box.height <= bottom, `${name}: ${await line.textContent()} ends at ${box.y + box.height}, ${bottom}`);
+    }
+    await noSidewaysScroll(page);
+    if (tries + 1 < steps.length) {
+      await act(page, 'Done').click();
+      await eventually(async () => assert.notEqual(await stepName(page), name));
+    }
+  }
+});
+
+phoneTest('the first step has the size to check, and it is read from afar', async ({ open }) => {
+  const { page } = await open();
+  await openExample(page, 0);
+  await toStage(page, 'Cut');
+  assert.equal(await figure(page).getAttribute('aria-label'), '32.00 mm');
+  await inSight(page, figure(page));
+});
+
+// How much of the box round the letters is ink: a plain slab is all of it.
+const inkShare = async (page, locator) => {
+  const picture = (await locator.screenshot()).toString('base64');
+  return page.evaluate(async (data) => {
+    const image = new Image();
+    image.src = `data:image/png;base64,${data}`;
+    await image.decode();
+    const canvas = document.createElement('canvas');
+    [canvas.width, canvas.height] = [image.width, image.height];
+    const context = canvas.getContext('2d');
+    context.drawImage(image, 0, 0);
+    // The rim apart: it may have a border.
+    const rim = 8;
+    const [width, height] = [image.width - 2 * rim, image.height - 2 * rim];
+    const { data: points } = context.getImageData(rim, rim, width, height);
+    const at = [];
+    for (let place = 0; place < width * height; place += 1) {
+      const off = [0, 1, 2].reduce((sum, part) => sum + Math.abs(points[place * 4 + part] - points[part]), 0);
+      if (off > 200) {
+        at.push([place % width, Math.floor(place / width)]);
+      }
+    }
+    const span = (list) => Math.max(...list) - Math.min(...list) + 1;
+    return at.length / (span(at.map(([x]) => x)) * span(at.map(([, y]) => y)));
+  }, picture);
+};
+
+phoneTest('with the colours of the system the buttons can be read', async ({ open }) => {
+  for (const colorScheme of ['light', 'dark']) {
+    const { page } = await open();
+    await page.emulateMedia({ forcedColors: 'active', colorScheme });
+    await toStage(page, 'Cut');
+    for (const name of ['Done', 'Skip']) {
+      const share = await inkShare(page, act(page, name));
+      assert.ok(share > 0.1 && share < 0.7, `${name}, ${colorScheme}: ${share}`);
+    }
+    await noSidewaysScroll(page);
+  }
+});
+
+phoneTest('whether the screen stays on is said, also where the browser refuses or cannot', async ({ open }) => {
+  const { page } = await open();
+  const cases = [
+    ['granted', /The screen stays on/],
+    ['refused', /The browser will not keep the screen on now/],
+    ['unknown', /This browser cannot keep the screen on/],
+  ];
+  for (const [how, says] of cases) {
+    await page.addInitScript((answer) => {
+      const locks = {
+        granted: { request: async () => ({ released: false, release: async () => {} }) },
+        refused: { request: () => Promise.reject(new DOMException('no', 'NotAllowedError')) },
+        unknown: undefined,
+      };
+      Object.defineProperty(Navigator.prototype, 'wakeLock', { configurable: true, get: () => locks[answer] });
+    }, how);
+    await page.reload();
+    await toStage(page, 'Cut');
+    await page.getByText(says).first().waitFor();
+  }
+});
+
+phoneTest('it calls out only where that was asked for, and only once', async ({ open }) => {
+  const { page, troubles } = await open();
+  await page.clock.install({ time: new Date('2026-03-02T08:00:00Z') });
+  await page.addInitScript(() => {
+    window.shakes = 0;
+    Object.defineProperty(Navigator.prototype, 'vibrate', { configurable: true, value: () => { window.shakes += 1; return true; } });
+  });
+  await page.reload();
+  await toStage(page, 'Cut');
+  const shakes = () => page.evaluate(() => window.shakes);
+  const runOver = async () => {
+    // The next step's clock runs on by itself.
+    if (await button(page, 'Pause').count() === 0) {
+      await button(page, 'Start').click();
+    }
+    await page.clock.fastForward(3 * 3600_000);
+    await page.getByText('The planned time is over.').waitFor();
+    await page.clock.runFor(5000);
+  };
+  await runOver();
+  assert.equal(await shakes(), 0, 'nobody asked for it');
+  await act(page, 'Done').click();
+  await page.getByRole('button', { name: /^This screen/ }).click();
+  await button(page, 'Sound and shake').click();
+  await runOver();
+  await eventually(async () => assert.equal(await shakes(), 1));
+  assert.deepEqual(troubles, []);
+});
+
 phoneTest('a long figure is made narrower and lower, never cut off', async ({ open }) => {
   const { page } = await open();
   await changeUnits(page, 'inch, 1/64');

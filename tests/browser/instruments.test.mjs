@@ -78,13 +78,13 @@ phoneTest('what a lathe has taught is shown, and forgotten after asking', async 
   await toStage(page, 'Plan');
   const taught = await openPanel(page, 'What this lathe has taught');
   assert.match(plain(await taught.innerText()), /96\.5 % ± 2 % comes off.*From 14 cuts/s);
-  assert.match(plain(await taught.innerText()), /Hold 150 % of the usual time, from 8 jobs/);
+  assert.match(plain(await taught.innerText()), /Hold the part 150 % of the usual time, from 8 jobs/);
   await assertAccessible(page);
-  await page.getByRole('button', { name: 'Forget Hold' }).click();
+  await page.getByRole('button', { name: 'Forget Hold the part' }).click();
   await button(dialog(page, 'Forget?'), 'Leave it as it is').click();
-  await page.getByRole('button', { name: 'Forget Hold' }).click();
+  await page.getByRole('button', { name: 'Forget Hold the part' }).click();
   await button(dialog(page, 'Forget?'), 'Forget').click();
-  await page.getByRole('button', { name: 'Forget Hold' }).waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'Forget Hold the part' }).waitFor({ state: 'detached' });
   await page.getByRole('button', { name: 'Forget What an infeed takes off' }).click();
   await button(dialog(page, 'Forget?'), 'Forget').click();
   await page.getByText('Nothing yet.').waitFor();
@@ -97,5 +97,12 @@ phoneTest('what a finished job taught is kept once', async ({ open }) => {
   const taught = await openPanel(page, 'What this lathe has taught');
   await button(page, 'Keep what this job taught').click();
   await eventually(async () => assert.match(plain(await taught.innerText()), /of the usual time, from 1 job/));
+  assert.equal(await button(page, 'Keep what this job taught').count(), 0);
+  // Nor in a later visit.
+  await saved(page);
+  await page.reload();
+  await toStage(page, 'Plan');
+  const again = await openPanel(page, 'What this lathe has taught');
+  assert.match(plain(await again.innerText()), /of the usual time, from 1 job/);
   assert.equal(await button(page, 'Keep what this job taught').count(), 0);
 });

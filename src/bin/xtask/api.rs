@@ -1,6 +1,6 @@
 //! Builds the core for JavaScript into `dist/api/`: a module of its own, which the page loads only for files of jobs.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use crate::build::link_small;
 use crate::run::{run, say};
@@ -19,17 +19,8 @@ pub(crate) fn build_alone(root: &Path) -> Outcome {
 /// Builds the module with its TypeScript declarations. To be called after the page is built, which empties `dist/`.
 pub(crate) fn build_api(root: &Path) -> Outcome {
     say("building the JavaScript interface");
-    let target = root.join("target");
-    let mut cargo = programs::cargo(root)?;
-    cargo
-        .args(["build", "--quiet", "--release", "--features", "js"])
-        .args(["--bin", PROGRAM, "--target", "wasm32-unknown-unknown"])
-        .arg("--target-dir")
-        .arg(&target);
-    // The same flags as for the page, so that nothing is built twice.
-    link_small(&mut cargo);
-    run(&mut cargo)?;
-    let program = target
+    compile(root)?;
+    let program = target(root)
         .join("wasm32-unknown-unknown/release")
         .join(format!("{PROGRAM}.wasm"));
     run(programs::command(root, "wasm-bindgen")?
@@ -38,4 +29,21 @@ pub(crate) fn build_api(root: &Path) -> Outcome {
         .arg("--out-dir")
         .arg(root.join("dist/api"))
         .arg(program))
+}
+
+fn target(root: &Path) -> PathBuf {
+    root.join("target")
+}
+
+/// Compiles the module's program.
+pub(crate) fn compile(root: &Path) -> Outcome {
+    let mut cargo = programs::cargo(root)?;
+    cargo
+        .args(["build", "--quiet", "--release", "--features", "js"])
+        .args(["--bin", PROGRAM, "--target", "wasm32-unknown-unknown"])
+        .arg("--target-dir")
+        .arg(target(root));
+    // The same flags as for the page, so that nothing is built twice.
+    link_small(&mut cargo);
+    run(&mut cargo)
 }

@@ -5,7 +5,7 @@ use std::process::Command;
 use std::thread::{self, ScopedJoinHandle};
 
 use crate::run::{output, run, say};
-use crate::{Outcome, build, pins, programs};
+use crate::{Outcome, api, build, pins, programs};
 
 const WASM_TARGET: &str = "wasm32-unknown-unknown";
 
@@ -51,7 +51,7 @@ struct Program {
 
 /// Installs each program unless that very version is in the tools folder or on the PATH.
 ///
-/// All at once, and the page is compiled beside them: each has stretches in which it keeps only one core busy.
+/// All at once, and the page and the JavaScript interface are compiled beside them: each has stretches in which it keeps only one core busy.
 fn install_missing(root: &Path, programs: &[Program]) -> Outcome {
     let mut missing = Vec::new();
     for program in programs {
@@ -71,7 +71,7 @@ fn install_missing(root: &Path, programs: &[Program]) -> Outcome {
         names.join(" and ")
     ));
     thread::scope(|scope| {
-        let page = scope.spawn(|| build::compile(root));
+        let page = scope.spawn(|| build::compile(root).and_then(|()| api::compile(root)));
         let installs: Vec<_> = missing
             .iter()
             .map(|program| scope.spawn(|| (program.install)(root, &program.version)))

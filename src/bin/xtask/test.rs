@@ -153,7 +153,8 @@ fn page(root: &Path) -> Outcome<(Counts, bool)> {
     let mut counts = Counts::default();
     let mut node = programs::command(root, node)?;
     node.current_dir(&folder)
-        .args(["--test", "--test-reporter=spec"])
+        // Two files at a time: each waits a good part of its time, and opens a server and a browser of its own.
+        .args(["--test", "--test-concurrency=2", "--test-reporter=spec"])
         .args(test_files(&folder)?)
         .env("SKIMWRIGHT_CHROMIUM", chromium);
     let passed = watch(&mut node, |line| count_node(line, &mut counts))?;

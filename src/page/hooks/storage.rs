@@ -9,6 +9,7 @@ use crate::page::lathe::Thumb;
 use crate::page::shelf::ShelfAction;
 use crate::page::state::{Action, Look, Stage};
 use crate::page::store::Store;
+use crate::page::taught::Taught;
 
 const JOB: &str = "skimwright.job";
 /// What could not be read is put here rather than lost.
@@ -19,6 +20,8 @@ const OF: &str = "skimwright.job.of";
 const COUNT: &str = "skimwright.jobs";
 /// Whether it was asked for storage that lasts.
 const ASKED: &str = "skimwright.asked";
+/// Which days have taught the lathes already.
+const TAUGHT: &str = "skimwright.taught";
 const VIEW: &str = "skimwright.view";
 /// Lathes and tools that are kept for other jobs.
 const SHOP: &str = "skimwright.shop";
@@ -130,6 +133,21 @@ pub(crate) fn use_shelf_kept(store: &Store) {
         let written = || encode_kept(&kept).is_ok_and(|text| write(SHOP, &text));
         if 0 < *changes && !written() {
             dispatcher.dispatch(Action::Shelf(ShelfAction::Refused));
+        }
+    });
+}
+
+/// What jobs had taught when the page opened.
+pub(crate) fn stored_taught() -> Taught {
+    read(TAUGHT).map_or_else(Taught::default, |text| Taught::read(&text))
+}
+
+/// Keeps what jobs have taught.
+#[hook]
+pub(crate) fn use_taught_kept(store: &Store) {
+    use_effect_with(store.taught.clone(), |taught| {
+        if *taught != Taught::default() {
+            write(TAUGHT, &taught.text());
         }
     });
 }

@@ -5,7 +5,7 @@ use std::rc::Rc;
 use skimwright::job::{Job, Moment, Reading, StepState, WorkStep};
 use skimwright::measuring::{Advice, advise};
 use skimwright::quantity::{Dimension, Unit};
-use skimwright::work::{StepHow, StepNow, steps};
+use skimwright::work::{StepHow, StepNow, current, steps};
 
 use super::keypad::{Keypad, PadAction, PadFor};
 use crate::page::edit::{Edit, RecordEdit};
@@ -96,10 +96,10 @@ impl State {
         }
     }
 
-    /// The first step that is still to do.
+    /// The step to work on; `None` where none is left.
     pub(crate) fn step_to_do(&self) -> Option<WorkStep> {
-        let mut open = self.steps().iter().filter(|step| !step.how.is_over());
-        open.next().map(|step| step.step)
+        let steps = self.steps();
+        steps.get(current(steps)).map(|step| step.step)
     }
 
     /// The step on the screen; the last one where all are done.

@@ -7,7 +7,7 @@ use skimwright::work::StepNow;
 use yew::prelude::*;
 
 use super::figure::large_figure;
-use super::step::{Fact, dialled, facts, figure_with, plan_facts};
+use super::step::{Fact, dialled, facts, figure_with, plan_facts, with_meaning};
 use crate::page::markup::{all, button, element, paragraph, text};
 use crate::page::state::{Action, Cover, Shown};
 use crate::page::store::{Store, on, words};
@@ -104,8 +104,10 @@ fn measure(store: &Store, words: Words, step: &StepNow, why: WhyMeasure) -> Html
     let planned = step.figures.iter().map(|figure| words.step_figure(figure));
     let lower = planned.filter(|_| why != WhyMeasure::First);
     all(vec![
-        large_figure(say(OfLathe::Measure), "", say(OfLathe::Measure).to_owned()),
-        element("p", "dial-means", text(say(OfLathe::MeasureWhy(why)))),
+        with_meaning(
+            large_figure(say(OfLathe::Measure), "", say(OfLathe::Measure).to_owned()),
+            say(OfLathe::MeasureWhy(why)),
+        ),
         facts(
             about
                 .into_iter()
@@ -130,8 +132,10 @@ fn stop(store: &Store, words: Words, advice: &Advice, why: WhyStop) -> Html {
         _ => Html::default(),
     };
     all(vec![
-        large_figure(say(OfLathe::Stop), "", say(OfLathe::Stop).to_owned()),
-        element("p", "dial-means", text(because)),
+        with_meaning(
+            large_figure(say(OfLathe::Stop), "", say(OfLathe::Stop).to_owned()),
+            because,
+        ),
         missing,
         facts(size_fact(words, advice).into_iter().collect()),
         working(store, &[(Shown::SizeNow, say(OfLathe::SizeNow))]),

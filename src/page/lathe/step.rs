@@ -147,7 +147,8 @@ pub(super) fn plan_facts(words: Words, step: &StepNow) -> Vec<Fact> {
 /// The figure of a step that no advice is needed for.
 pub(super) fn dial_view(store: &Store, words: Words, dial: &Dial) -> Html {
     let text = match *dial {
-        Dial::CutMark(length)
+        Dial::AsGiven(length)
+        | Dial::CutMark(length)
         | Dial::Grip(length)
         | Dial::CentreDepth(length)
         | Dial::Chamfer(length)
@@ -177,10 +178,14 @@ pub(super) fn dialled(store: &Store, length: Length, division: Option<Length>) -
 /// A figure with what it means below it.
 pub(super) fn figure_with(figure: &str, means: &'static str) -> Html {
     let (number, unit) = split_unit(figure);
-    all(vec![
-        large_figure(number, unit, figure.replace('\u{a0}', " ")),
-        element("p", "dial-means", text(means)),
-    ])
+    let figure = large_figure(number, unit, figure.replace('\u{a0}', " "));
+    with_meaning(figure, means)
+}
+
+/// What stands large, with what it means below it, or beside it where the screen is low.
+pub(super) fn with_meaning(large: Html, means: &'static str) -> Html {
+    let means = element("p", "dial-means", text(means));
+    element("div", "dial-place", all(vec![large, means]))
 }
 
 /// Why a step is left out: a tap on a ready reason is enough.

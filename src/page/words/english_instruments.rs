@@ -1,9 +1,10 @@
 //! English: measuring instruments, and what jobs taught of the lathe.
 
-use skimwright::job::{Instrument, InstrumentField, InstrumentKind, WorkStep};
+use skimwright::job::{Instrument, InstrumentField, InstrumentKind};
 
 use super::about_instruments::OfInstruments;
 use super::english_fields::lower_first;
+use super::english_lathe_steps;
 use crate::page::shelf::Lesson;
 
 pub(super) const fn label(field: InstrumentField) -> &'static str {
@@ -86,7 +87,7 @@ pub(super) fn pace(factor: &str, jobs: &str) -> String {
 pub(super) const fn lesson(lesson: Lesson) -> &'static str {
     match lesson {
         Lesson::Takes => "What an infeed takes off",
-        Lesson::Pace(step) => work_step(step),
+        Lesson::Pace(step) => english_lathe_steps::name(step),
     }
 }
 
@@ -96,23 +97,6 @@ pub(super) fn by_own_times(names: &[&str]) -> String {
         "By your own times on this lathe, from earlier jobs: {}.",
         names.join(", ")
     )
-}
-
-const fn work_step(step: WorkStep) -> &'static str {
-    match step {
-        WorkStep::Receive => "Check what came",
-        WorkStep::Hold => "Hold",
-        WorkStep::DialIn => "Dial in",
-        WorkStep::CutOff => "Cut off",
-        WorkStep::Face => "Face",
-        WorkStep::Centre => "Centre",
-        WorkStep::Rough => "Rough",
-        WorkStep::LastCuts => "Last cuts",
-        WorkStep::Polish => "Polish",
-        WorkStep::Chamfer => "Chamfer and deburr",
-        WorkStep::Check => "Check before it leaves",
-        WorkStep::Clean => "Clean and oil",
-    }
 }
 
 /// What is asked before something that was learned is forgotten.

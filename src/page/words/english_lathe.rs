@@ -40,7 +40,7 @@ pub(super) const fn text(text: OfLathe) -> &'static str {
         OfLathe::SkipNo => "Do it after all",
         OfLathe::GoesOn => "This step is done: what comes next belongs to the next one.",
         OfLathe::AllDone => "All steps are done or left out.",
-        OfLathe::NoFigure => "Nothing to set here.",
+        OfLathe::NoFigure => "Nothing to dial in here.",
         OfLathe::NoSteps => "The plan has no steps yet: look at its findings.",
         OfLathe::ClockBroken => {
             "The device's clock was set back, or this ran for more than a day: its time does not count."

@@ -40,6 +40,7 @@ pub(super) fn step_count(_: Words, number: usize, of: usize) -> String {
 
 pub(super) const fn dial_means(_: Words, dial: &Dial) -> &'static str {
     match dial {
+        Dial::AsGiven(_) => "shank as given: measure it",
         Dial::CutMark(_) => "mark the cut, from the free end",
         Dial::Grip(_) => "grip so much of the head",
         Dial::Runout(_) => "runout that may be left",
@@ -54,6 +55,8 @@ pub(super) const fn dial_means(_: Words, dial: &Dial) -> &'static str {
 
 pub(super) fn step_figure(words: Words, figure: &StepFigure) -> (&'static str, String) {
     match *figure {
+        StepFigure::HeadDiameter(diameter) => ("Head", format!("⌀{}", words.length(diameter))),
+        StepFigure::ShankLength(length) => ("Shank length", words.length(length)),
         StepFigure::FromShoulder(at) => ("From the shoulder", words.length(at)),
         StepFigure::Method(method) => ("By", words.say(Text::CutOffMethod(method)).to_owned()),
         StepFigure::Kerf(width) => ("Kerf", words.length(width)),
