@@ -12,7 +12,7 @@ import { findChromium, quiet } from './helper/browser.mjs';
 import { button, dialog, newJob } from './helper/steps.mjs';
 import { startServer } from './helper/server.mjs';
 
-const KILLS = Number(process.env.SKIMWRIGHT_KILLS ?? 20);
+const KILLS = Number(process.env.SKIMWRIGHT_KILLS ?? 10);
 const SEED = Number(process.env.SKIMWRIGHT_SEED ?? 1);
 
 // A generator of Marsaglia's xorshift family, so that the same seed types the same and kills at the same moments.
