@@ -232,16 +232,130 @@ const KEYS: [&str; 2] = ["\"Home\" =>", "\"End\" =>"];
 fn all_text_of_the_page_stands_in_its_catalogue() {
     let found = lines_where("src/page", &["rs"], |name, line| {
         !name.starts_with("src/page/words/")
-            && !name.ends_with("_tests.rs")
+            && !name.ends_with("tests.rs")
+            && name != "src/page/hooks/database.rs"
             && !line.trim_start().starts_with("//")
             && !KEYS.iter().any(|key| line.trim_start().starts_with(key))
-            && holds_sentence(line)
+            && (holds_sentence(line) || holds_plain_words(line))
     });
     assert_eq!(
         found,
         Vec::<String>::new(),
         "text that a person reads belongs to src/page/words"
     );
+}
+
+#[test]
+fn words_are_told_from_classes_and_markup() {
+    for text in [
+        "{ \"mm\" }",
+        "<p>{ \"of the diameter\" }</p>",
+        "aria-label=\"drawing\"",
+        "title=\"x\"",
+        "placeholder=\"figure\"",
+        "(\"aria-label\", \"chart\".to_owned()),",
+        "text(\"on hand\")",
+        "text(\"on\")",
+        "format!(\"{count} rows in all\")",
+        "button(\"undo\", onclick)",
+    ] {
+        assert!(holds_plain_words(text), "{text}");
+    }
+    for code in [
+        "<div class=\"field wide\">",
+        "class={classes!(\"field field-choice\", wrong.then_some(\"field-wrong\"))}",
+        "element(\"p\", \"chart-axis chart-across\", text(up))",
+        "{ \" = \" }",
+        "let class = if ask.off { \"ask ask-off\" } else { \"ask\" };",
+        "any_button(\"button\", text(label), None, onclick)",
+        "element(\"section\", \"group shop\", drawn.collect())",
+        "tag(\"text\", class, &attributes, text(says))",
+        "aria-label={words.say(Text::Menu)}",
+        "(\"aria-labelledby\", format!(\"{title_id} {says_id}\")),",
+        "<button type=\"button\">",
+        "format!(\"{place}-{field}\")",
+    ] {
+        assert!(!holds_plain_words(code), "{code}");
+    }
+}
+
+#[test]
+fn figures_leave_the_page_through_its_words() {
+    let apart = |name: &str| {
+        // What is put into a field's entry is read again, and is no text of the page.
+        name.starts_with("src/page/words/") || name.starts_with("src/page/edit/")
+    };
+    let found = lines_where("src/page", &["rs"], |name, line| {
+        !apart(name)
+            && !name.ends_with("tests.rs")
+            && (line.contains("show::") || line.contains("units()."))
+    });
+    assert_eq!(
+        found,
+        Vec::<String>::new(),
+        "`Words` gives figures the decimal mark of the language"
+    );
+}
+
+/// What a person hears or reads of an element, as attributes.
+const SPOKEN: &[&str] = &[
+    "aria-label",
+    "aria-description",
+    "aria-placeholder",
+    "aria-roledescription",
+    "aria-valuetext",
+    "title",
+    "placeholder",
+    "alt",
+    "summary",
+];
+
+/// What makes text of what it is given.
+const TEXTS: &[&str] = &[
+    " text(",
+    "(text(",
+    "paragraph(",
+    "hint(",
+    " button(",
+    "status(",
+    "option(",
+];
+
+/// Whether a line has words between quotes where a person reads them: as text of an element, as its name, or several
+/// with nothing but spaces between.
+fn holds_plain_words(line: &str) -> bool {
+    let pieces: Vec<&str> = line.split('"').collect();
+    (1..pieces.len()).step_by(2).any(|place| {
+        let piece = |back: usize| {
+            place
+                .checked_sub(back)
+                .and_then(|at| pieces.get(at).copied())
+        };
+        let (text, before) = (piece(0).unwrap_or_default(), piece(1).unwrap_or_default());
+        let has_letter = text.chars().any(char::is_alphabetic) && !text.contains(['{', '}']);
+        let is_spoken = SPOKEN.iter().any(|name| {
+            before.trim_start().ends_with(&format!(" {name}="))
+                || before.trim_start() == format!("{name}=")
+                || (before == ", " && piece(2) == Some(name))
+        });
+        let spaced = format!(" {before}");
+        let is_text = TEXTS.iter().any(|start| spaced.ends_with(start));
+        // `{ "text" }` between tags, not a block of code.
+        let is_child = before.strip_suffix("{ ").is_some_and(|it| {
+            let it = it.trim();
+            it.is_empty() || it.ends_with(['>', '}'])
+        });
+        let is_class = before.contains("class")
+            || piece(3).is_some_and(|it| it.ends_with("element("))
+            || before.ends_with("any_button(")
+            || before.ends_with("reason = ");
+        let is_word = |it: &str| it.len() > 1 && it.chars().all(char::is_alphabetic);
+        let written: Vec<&str> = text.split(' ').filter(|it| !it.contains('{')).collect();
+        let in_a_row = written
+            .windows(2)
+            .any(|two| two.iter().all(|it| is_word(it)));
+        (has_letter && (is_spoken || is_text || is_child)) || (in_a_row && !is_class)
+    })
 }
 
 #[test]

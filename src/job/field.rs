@@ -84,6 +84,7 @@ pub enum Field {
     RoomTemperature,
     Instruments,
     Instrument(u8, InstrumentField),
+    MeasuredBy,
 }
 
 /// Which of the two places along the part the indicator stands at.
@@ -216,6 +217,7 @@ impl Field {
             | Self::Aim
             | Self::Pins
             | Self::Instruments
+            | Self::MeasuredBy
             | Self::CutOffMethod
             | Self::CentreOrder => return None,
         })
@@ -309,6 +311,7 @@ impl fmt::Display for Field {
             }
             Self::RoomTemperature => "setup.room_temperature",
             Self::Instruments => "shop.instruments",
+            Self::MeasuredBy => "record.by",
             Self::Instrument(index, field) => {
                 return write!(f, "shop.instruments[{index}].{}", field.name());
             }

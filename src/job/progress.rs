@@ -37,7 +37,8 @@ impl Progress {
 }
 
 impl Job {
-    /// How far it is. A step that was done and reopened counts as begun; what was struck out does not count.
+    /// How far it is. A step that was done and reopened counts as begun; what was struck out does not count, nor
+    /// what the owner was shown and answered.
     ///
     /// # Example
     /// ```
@@ -50,7 +51,7 @@ impl Job {
             .any(|step| self.is_done(step))
         {
             Progress::Done
-        } else if self.record.standing().next().is_some() {
+        } else if self.record.has_work() {
             Progress::Cutting
         } else {
             let plain = Self::default();
@@ -79,7 +80,7 @@ impl Job {
 mod tests {
     use super::*;
     use crate::demo::demo_jobs;
-    use crate::job::{Event, Moment, StepEvent};
+    use crate::job::{Event, Moment, OfferMark, Offered, Shows, StepEvent};
 
     fn event(step: WorkStep, state: StepState) -> Event {
         Event {
@@ -108,6 +109,14 @@ mod tests {
         struck.struck = true;
         job.record.events.push(struck);
         assert_eq!(job.progress(), Progress::Planned, "a wrong entry is none");
+        let mut shown = event(WorkStep::Hold, StepState::Started);
+        shown.what = What::Offered(Offered {
+            mark: OfferMark(1),
+            shows: Shows::default(),
+            link: String::new(),
+        });
+        job.record.events.push(shown);
+        assert_eq!(job.progress(), Progress::Planned, "nothing was done");
         job.record
             .events
             .push(event(WorkStep::Hold, StepState::Started));

@@ -32,6 +32,12 @@ impl Record {
             .enumerate()
             .filter(|(_, event)| !event.struck)
     }
+
+    /// Whether anything stands in it that was done, read or noted at the machine: more than offers and answers.
+    pub fn has_work(&self) -> bool {
+        self.standing()
+            .any(|(_, event)| !event.what.is_with_owner())
+    }
 }
 
 /// A point in time by the clock of whoever entered it: seconds since the beginning of 1970, UTC.
@@ -84,6 +90,13 @@ pub enum What {
     Offered(Offered),
     /// The owner answered.
     Answered(Answered),
+}
+
+impl What {
+    /// Whether it was between the shop and the owner, and nothing was done or read at the machine.
+    pub const fn is_with_owner(&self) -> bool {
+        matches!(self, Self::Offered(_) | Self::Answered(_))
+    }
 }
 
 /// Something measured.

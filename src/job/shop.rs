@@ -82,7 +82,7 @@ pub struct Edge {
     pub nose_radius: Option<Entered<Length>>,
     /// Between the cutting edge and the direction of feed: 90° turns a square shoulder.
     pub cutting_edge_angle: Option<Entered<Angle>>,
-    /// Rake; negative where the face leans back.
+    /// Rake; negative where the face leans forward, against the chip.
     pub rake: Option<Entered<Angle>>,
     /// Least feed that it is made for.
     pub least_feed: Option<Entered<Feed>>,

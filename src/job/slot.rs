@@ -249,6 +249,7 @@ macro_rules! slot {
             | Field::Aim
             | Field::Pins
             | Field::Instruments
+            | Field::MeasuredBy
             | Field::CutOffMethod
             | Field::CentreOrder => return None,
         })

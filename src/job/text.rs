@@ -9,7 +9,8 @@ impl Field {
             Self::Title => Job::MOST_TITLE_CHARACTERS,
             Self::Machine(MachineField::Name)
             | Self::Edge(EdgeField::Name)
-            | Self::Instrument(_, InstrumentField::Name) => Job::MOST_NAME_CHARACTERS,
+            | Self::Instrument(_, InstrumentField::Name)
+            | Self::MeasuredBy => Job::MOST_NAME_CHARACTERS,
             Self::Rate(RateField::Currency) => Job::MOST_CURRENCY_CHARACTERS,
             _ => return None,
         })
@@ -21,6 +22,7 @@ impl Job {
     pub fn text(&self, field: Field) -> Option<&str> {
         Some(match field {
             Field::Title => &self.title,
+            Field::MeasuredBy => &self.record.by,
             Field::Machine(MachineField::Name) => &self.shop.machine.name,
             Field::Edge(EdgeField::Name) => &self.shop.edge.name,
             Field::Rate(RateField::Currency) => &self.shop.rates.currency,
@@ -45,6 +47,7 @@ impl Job {
     pub fn set_text(&mut self, field: Field, text: &str) -> bool {
         let place = match field {
             Field::Title => &mut self.title,
+            Field::MeasuredBy => &mut self.record.by,
             Field::Machine(MachineField::Name) => &mut self.shop.machine.name,
             Field::Edge(EdgeField::Name) => &mut self.shop.edge.name,
             Field::Rate(RateField::Currency) => &mut self.shop.rates.currency,
@@ -70,6 +73,7 @@ mod tests {
     fn a_text_is_cut_to_what_its_field_takes() {
         let fields = [
             Field::Title,
+            Field::MeasuredBy,
             Field::Machine(MachineField::Name),
             Field::Edge(EdgeField::Name),
             Field::Rate(RateField::Currency),

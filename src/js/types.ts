@@ -482,13 +482,15 @@ export interface StepNow {
   /** The one figure to set, dial or mark. */
   dial: {
     kind:
-      | "cut-mark" | "grip" | "runout" | "facing" | "centre-depth" | "infeed" | "polish-off" | "chamfer" | "diameter";
+      | "as-given" | "cut-mark" | "grip" | "runout" | "facing" | "centre-depth" | "infeed" | "polish-off" | "chamfer"
+      | "diameter";
     value: number;
   } | null;
   /** Further figures, the most needed first. */
   figures: {
     kind:
-      | "from-shoulder" | "method" | "kerf" | "offcut-length" | "support" | "held-diameter" | "overhang"
+      | "head-diameter" | "shank-length" | "from-shoulder" | "method" | "kerf" | "offcut-length" | "support"
+      | "held-diameter" | "overhang"
       | "finished-length" | "depth-from" | "centre-drill" | "mouth" | "off-diameter" | "diameter-after" | "dial-reads"
       | "passes-left" | "compound-angle" | "compound-travel" | "lower-limit" | "upper-limit" | "wanted-length"
       | "roughness";

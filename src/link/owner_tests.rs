@@ -6,8 +6,11 @@ use super::{
     open,
 };
 use crate::demo::demo_jobs;
-use crate::job::{Answered, Event, Job, Moment, OfferMark, Offered, OwnerSays, Shows, What};
-use crate::offer::{Fit, Offer, agreement, answer_fits, handed_back};
+use crate::job::{
+    Answered, Event, Job, LearnedPace, Moment, OfferMark, Offered, OwnerSays, Shows, StepEvent,
+    StepState, What, WorkStep,
+};
+use crate::offer::{Fit, Offer, agreement, answer_fits, handed_back, on_paper};
 use crate::plan::plan;
 use crate::quantity::{Entered, Unit};
 
@@ -178,12 +181,77 @@ fn a_job_is_handed_back_with_its_record_and_without_the_shop() {
     let what = offered(&job);
     add(&mut job, what);
     add(&mut job, What::Note("Polished with 400 grit.".to_owned()));
-    let back = handed_back(&job, Shows::default());
+    let back = handed_back(&job);
     assert_eq!(back.record.events.len(), 2);
     assert!(matches!(&back.record.events[0].what, What::Offered(it) if it.link.is_empty()));
     assert_eq!(back.shop.rates, Job::default().shop.rates);
     let text = encode_handed_back(&back).unwrap();
     assert_eq!(open(&text), Ok(Linked::HandedBack(Box::new(back))));
+}
+
+#[test]
+fn what_was_struck_out_is_handed_back_without_its_words() {
+    let secret = || "the customer is a nuisance".to_owned();
+    let mut job = example(1);
+    let skipped = StepState::Skipped(secret());
+    let step = WorkStep::Polish;
+    for what in [
+        What::Note(secret()),
+        What::Step(StepEvent {
+            step,
+            state: skipped,
+        }),
+        What::Answered(Answered {
+            words: secret(),
+            by: secret(),
+            ..answer(OfferMark(1), OwnerSays::Ask)
+        }),
+    ] {
+        add(&mut job, what.clone());
+        job.record.events.last_mut().unwrap().struck = true;
+        add(&mut job, what);
+    }
+    let back = handed_back(&job);
+    assert_eq!(back.record.events.len(), 6);
+    for (kept, had) in back.record.events.iter().zip(&job.record.events) {
+        assert_eq!((kept.at, kept.struck), (had.at, had.struck));
+        assert_eq!(format!("{kept:?}").contains("nuisance"), !kept.struck);
+        assert_eq!(kept == had, !kept.struck);
+    }
+    let text = encode_handed_back(&back).unwrap();
+    assert_eq!(open(&text), Ok(Linked::HandedBack(Box::new(back))));
+}
+
+#[test]
+fn the_code_on_paper_holds_nothing_private() {
+    let plain = example(1);
+    assert_eq!(on_paper(&plain), plain, "nothing of it is private");
+    let mut job = priced(plain);
+    job.shop.edge.price = Some(Entered::plain(7, 0, Unit::Currency));
+    job.shop.machine.learned.paces = vec![LearnedPace {
+        step: WorkStep::Rough,
+        factor: Entered::plain(150, 0, Unit::Percent),
+        jobs: Entered::plain(2, 0, Unit::Piece),
+    }];
+    let what = offered(&job);
+    add(&mut job, what);
+    add(
+        &mut job,
+        What::Answered(answer(OfferMark(1), OwnerSays::Agree)),
+    );
+    add(&mut job, What::Note("Polished with 400 grit.".to_owned()));
+    let held = decode(&encode(&on_paper(&job)).unwrap()).unwrap();
+    assert_eq!(held.shop.rates, Job::default().shop.rates);
+    assert_eq!(held.shop.edge.price, None);
+    assert_eq!(
+        held.shop.machine.learned,
+        Job::default().shop.machine.learned
+    );
+    assert_eq!(held.record.events.len(), 1);
+    // What the work needs is there.
+    assert_eq!(held.shop.machine.name, "Old lathe");
+    assert_eq!((&held.part, &held.wanted), (&job.part, &job.wanted));
+    assert_eq!(held.setup, job.setup);
 }
 
 #[test]

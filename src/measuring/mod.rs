@@ -52,8 +52,8 @@ pub use places::{place_along, straight_part};
 pub use since::{diameters_now, since_last_cut};
 pub use takes_after::takes_after;
 pub use taper::{
-    BarrelCause, FORGIVEN_SHARE, LIKELY_CAUSE_SHARE, TaperFound, TaperVerdict, forgiven_taper,
-    taper, told,
+    BarrelCause, FORGIVEN_SHARE, LIKELY_CAUSE_SHARE, Middle, TaperFound, TaperVerdict,
+    forgiven_taper, taper, told,
 };
 pub use temperature::{
     BELIEVED_TEMPERATURES, INSTRUMENT_EXPANSION, REFERENCE_TEMPERATURE, ROOM_LIMIT,

@@ -57,6 +57,31 @@ pub struct TaperFound {
     pub places: Vec<Placed>,
 }
 
+impl TaperFound {
+    /// What of a barrel or a waist the readings can tell; `None` without three places.
+    pub fn middle(&self) -> Option<Middle> {
+        let (bulge, uncertainty) = (self.barrel?, self.barrel_uncertainty?);
+        Some(if bulge.abs() <= uncertainty * COVERAGE {
+            Middle::NotTold
+        } else if bulge < Length::ZERO {
+            Middle::Waist
+        } else {
+            Middle::Barrel
+        })
+    }
+}
+
+/// How the middle of the shank stands to its ends.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Middle {
+    /// The readings cannot tell it from noise.
+    NotTold,
+    /// Thicker.
+    Barrel,
+    /// Thinner.
+    Waist,
+}
+
 /// What readings along the shank can tell.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]

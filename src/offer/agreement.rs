@@ -11,7 +11,8 @@ use crate::plan::Plan;
 pub struct Agreement<'a> {
     /// The newest offer, and when it was made; `None` where none was.
     pub offered: Option<(Moment, &'a Offered)>,
-    /// The newest answer, and when it came; `None` where none did.
+    /// The newest answer to the newest offer, else the newest to any, and when it was given by its owner's clock; `None`
+    /// where none came.
     pub answered: Option<(Moment, &'a Answered)>,
     /// What the answer is to; `None` without one.
     pub fit: Option<Fit>,
@@ -48,9 +49,16 @@ pub fn agreement<'a>(job: &'a Job, plan: &Plan) -> Agreement<'a> {
         What::Offered(offered) => Some(offered),
         _ => None,
     });
-    let answered = last(&job.record, |what| match what {
-        What::Answered(answered) => Some(answered),
+    let newest = offered.map(|(_, offered)| offered.mark);
+    let to_newest = last(&job.record, |what| match what {
+        What::Answered(answered) if Some(answered.to) == newest => Some(answered),
         _ => None,
+    });
+    let answered = to_newest.or_else(|| {
+        last(&job.record, |what| match what {
+            What::Answered(answered) => Some(answered),
+            _ => None,
+        })
     });
     let unchanged = offered.is_some_and(|(_, offered)| is_still(job, plan, offered));
     Agreement {
@@ -61,10 +69,58 @@ pub fn agreement<'a>(job: &'a Job, plan: &Plan) -> Agreement<'a> {
     }
 }
 
+/// When an offer was made last; `None` where this job made none with that mark.
+pub fn shown_at(record: &Record, mark: OfferMark) -> Option<Moment> {
+    let mut events = record.standing().rev();
+    let made = |what: &What| matches!(what, What::Offered(offered) if offered.mark == mark);
+    events.find_map(|(_, event)| made(&event.what).then_some(event.at))
+}
+
 /// What an answer that arrives would be to.
 pub fn answer_fits(job: &Job, plan: &Plan, answered: &Answered) -> Fit {
     let unchanged = agreement(job, plan).unchanged;
     fit(job, answered.to, unchanged)
+}
+
+/// What becomes of an answer that arrives.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Incoming {
+    /// It is to no offer of this job.
+    Foreign,
+    /// It is in the record already.
+    Same,
+    /// A later one to the same offer is in the record already.
+    Earlier,
+    /// It is new, and to this.
+    New(Fit),
+}
+
+/// What becomes of an answer that arrives, given at a moment by its owner's clock.
+pub fn incoming(job: &Job, plan: &Plan, answered: &Answered, at: Moment) -> Incoming {
+    let fit = answer_fits(job, plan, answered);
+    if fit == Fit::Foreign {
+        return Incoming::Foreign;
+    }
+    let mut answers = job
+        .record
+        .standing()
+        .filter_map(|(_, event)| match &event.what {
+            // Another offer may have been answered on another device, whose clock is its own.
+            What::Answered(known) if known.to == answered.to => Some((event.at, known)),
+            _ => None,
+        });
+    let mut later = false;
+    let same = answers.any(|(when, known)| {
+        later |= at < when;
+        when == at && known == answered
+    });
+    if same {
+        Incoming::Same
+    } else if later {
+        Incoming::Earlier
+    } else {
+        Incoming::New(fit)
+    }
 }
 
 fn fit(job: &Job, to: OfferMark, unchanged: bool) -> Fit {
@@ -96,3 +152,7 @@ fn last<'a, T>(
     let mut events = record.standing().rev();
     events.find_map(|(_, event)| Some((event.at, read(&event.what)?)))
 }
+
+#[cfg(test)]
+#[path = "agreement_tests.rs"]
+mod tests;

@@ -4,10 +4,11 @@
 
 use crate::costing::Cost;
 use crate::job::{
-    Edge, FormVersion, Job, Machine, Offered, Rates, Record, Setup, Shop, Shows, StepTimes, What,
+    Edge, FormVersion, Job, Learned, Machine, Offered, Rates, Record, Setup, Shop, Shows,
+    StepEvent, StepState, StepTimes, What,
 };
 use crate::plan::Plan;
-use crate::quantity::{Entered, Entry, Money, Time, Typed, Unit};
+use crate::quantity::{Entered, Entry, Money, Time, Typed, Unit, Units};
 
 /// What the owner is shown.
 #[derive(Clone, Debug, PartialEq)]
@@ -59,21 +60,63 @@ impl Offer {
     }
 }
 
-/// The job as it is handed back: without what is the shop's own, and the offers of its record without their links.
-pub fn handed_back(job: &Job, shows: Shows) -> Job {
-    let mut record = job.record.clone();
-    for event in &mut record.events {
-        if let What::Offered(Offered { link, .. }) = &mut event.what {
-            link.clear();
+impl Offer {
+    /// The units that the work is described in: those that its diameter was entered in.
+    pub fn units(&self) -> Units {
+        if self.job.wanted.diameter.entry().unit().is_inch() {
+            Units::InchDecimal
+        } else {
+            Units::Metric
         }
     }
-    let mut back = without_shop(job, shows, record);
+}
+
+/// The job as it is handed back: without what is the shop's own, the offers of its record without their links, and what
+/// was struck out of it without its words.
+pub fn handed_back(job: &Job) -> Job {
+    let mut record = job.record.clone();
+    for event in &mut record.events {
+        match &mut event.what {
+            What::Offered(Offered { link, .. }) => link.clear(),
+            what if event.struck => without_words(what),
+            _ => {}
+        }
+    }
+    let mut back = without_shop(job, Shows::default(), record);
     // What was measured with is part of the proof.
     back.shop.instruments.clone_from(&job.shop.instruments);
     back.setup
         .room_temperature
         .clone_from(&job.setup.room_temperature);
     back
+}
+
+/// What somebody took back is not handed on; that there was something stays.
+fn without_words(what: &mut What) {
+    match what {
+        What::Note(says) => says.clear(),
+        What::Step(StepEvent {
+            state: StepState::Skipped(why),
+            ..
+        }) => why.clear(),
+        What::Answered(answered) => {
+            answered.words.clear();
+            answered.by.clear();
+        }
+        What::Reading(_) | What::Cut(_) | What::Change(_) | What::Step(_) | What::Offered(_) => {}
+    }
+}
+
+/// The job as its code on paper holds it: whoever sees the paper can read it, so that it is without what things cost, what
+/// was learned of the lathe, and what went to the owner and came from him.
+pub fn on_paper(job: &Job) -> Job {
+    let mut job = job.clone();
+    job.shop.rates = Rates::default();
+    job.shop.edge.price = None;
+    job.shop.machine.learned = Learned::default();
+    let is_owners = |what: &What| matches!(what, What::Offered(_) | What::Answered(_));
+    job.record.events.retain(|event| !is_owners(&event.what));
+    job
 }
 
 /// What decides on shape, size and the way of cutting off stays; lathe, tool, speeds, times and rates go.

@@ -1,5 +1,7 @@
 //! The whole page.
 
+use std::rc::Rc;
+
 use skimwright::job::Field;
 use skimwright::plan::Level;
 use skimwright::rework::CutKind;
@@ -12,8 +14,10 @@ use super::header::{header, stage_bar};
 use super::hooks::address::{address, use_address, use_links_opened};
 use super::hooks::focus::use_spot;
 use super::hooks::jobs::{new_tab, use_jobs_kept};
+use super::hooks::language::{asked_language, tongue, use_language};
 use super::hooks::lasting::use_lasting;
 use super::hooks::look::use_look;
+use super::hooks::printing::use_printing;
 use super::hooks::storage::{
     put_aside, stored_address, stored_job, stored_of, stored_taught, stored_view, use_shelf_kept,
     use_taught_kept, use_view_kept,
@@ -23,6 +27,9 @@ use super::jobs::read_of;
 use super::jobs_panel::{empty_trash_panel, jobs_panel};
 use super::lathe::CutStage;
 use super::menu::menu_panel;
+use super::owner::{BadLinkPage, OwnerPage, Visit, visit};
+use super::print::{JobSheet, hand_back_stage};
+use super::sharing::{agreed, offered_panel, share_panel};
 use super::sheet::DrawingSheet;
 use super::shop::ask_panel;
 use super::stages::{plan_stage, received_stage, wanted_stage};
@@ -39,7 +46,7 @@ pub(crate) fn start() {
     if let Some(place) = place {
         // The note that stands there while the page loads.
         place.set_text_content(None);
-        yew::Renderer::<App>::with_root(place).render();
+        yew::Renderer::<Root>::with_root(place).render();
     }
 }
 
@@ -47,8 +54,9 @@ pub(crate) fn start() {
 fn opening_state() -> State {
     let stored = stored_job();
     let mut state = State::open(stored.as_deref(), &address(), stored_address().as_deref());
-    let (units, look, last_stage, thumb) = stored_view();
+    let (units, look, last_stage, thumb, language) = stored_view();
     (state.units, state.look, state.lathe.thumb) = (units, look, thumb);
+    state.tongue = tongue(language.unwrap_or_else(asked_language));
     state.taught = stored_taught();
     if state.stage == Stage::default() {
         state.stage = last_stage;
@@ -63,6 +71,17 @@ fn opening_state() -> State {
     state.with_kept(new_tab(), small.as_ref())
 }
 
+/// The page of whoever the address is for.
+#[component]
+fn Root() -> Html {
+    let visit = use_memo((), |()| visit(&address()));
+    match &*visit {
+        Visit::Shop => html! { <App /> },
+        Visit::Owner(offer) => html! { <OwnerPage offer={Rc::clone(offer)} /> },
+        Visit::BadLink(error) => html! { <BadLinkPage error={*error} /> },
+    }
+}
+
 #[component]
 fn App() -> Html {
     let store = use_reducer(opening_state);
@@ -74,22 +93,32 @@ fn App() -> Html {
     use_address(&store);
     use_links_opened(&store);
     use_look(&store);
+    use_language(store.tongue.language());
     use_spot(store.panels.spot);
     use_updates(&store);
+    use_printing(&store);
     let stage = match store.stage {
         Stage::Received => received_stage(&store),
         Stage::Wanted => wanted_stage(&store),
         Stage::Plan => plan_stage(&store),
         Stage::Cut => Html::default(),
+        Stage::HandBack => hand_back_stage(&store),
     };
     let on_plan = store.stage == Stage::Plan;
     html! {
         <ContextProvider<Store> context={store.clone()}>
             { header(&store) }
             { banners(&store) }
-            { stage_bar(&store) }
+            if !store.print.handed_back {
+                { stage_bar(&store) }
+            }
+            if matches!(store.stage, Stage::Plan | Stage::Cut) && !store.print.handed_back {
+                { agreed(&store) }
+            }
             if store.stage == Stage::Cut {
                 <CutStage />
+            } else if store.stage == Stage::HandBack {
+                { stage }
             } else {
             <div class="columns">
                 if on_plan {
@@ -109,6 +138,9 @@ fn App() -> Html {
                 </div>
                 <div class="column-fields">{ stage }</div>
             </div>
+            }
+            if on_plan && store.print.sheet {
+                <JobSheet />
             }
             { cover(&store) }
         </ContextProvider<Store>>
@@ -141,7 +173,7 @@ fn lead(store: &Store) -> String {
             words.plan_in_short(
                 offcut.as_deref(),
                 &words.length(cut.shank_finished.value),
-                &words.units().entry(wanted),
+                &words.typed(wanted),
             )
         }
         _ => words.say(Text::StageLead(store.stage)).to_owned(),
@@ -154,6 +186,8 @@ fn cover(store: &Store) -> Html {
         Some(Cover::Working(shown)) => working_panel(store, shown),
         Some(Cover::Menu) => menu_panel(store),
         Some(Cover::Jobs) => jobs_panel(store),
+        Some(Cover::Share) => share_panel(store),
+        Some(Cover::Offer(mark)) => offered_panel(store, mark),
         Some(Cover::EmptyTrash) => empty_trash_panel(store),
         Some(Cover::Ask(question)) => ask_panel(store, question),
     }

@@ -8,13 +8,19 @@ use super::jobs::{JobId, JobsAction, Trouble};
 use super::markup::button;
 use super::state::{Action, Cover, Notice};
 use super::store::{Store, on, words};
-use super::words::{OfJobs, OfLathe, OfShop, Text};
+use super::words::{OfJobs, OfLathe, OfPrint, OfSharing, OfShop, Text};
 
 pub(crate) fn banners(store: &Store) -> Html {
     let words = words(store);
     html! {
         <div class="banners" aria-live="polite">
-            if store.own.is_some() {
+            if store.print.handed_back {
+                <div class="banner">
+                    <p>{ words.say(Text::Print(OfPrint::BackBanner)) }</p>
+                    { button(words.say(Text::Print(OfPrint::BackKeep)), on(store, || Action::KeepVisitor)) }
+                    { button(words.say(Text::Print(OfPrint::BackLeave)), on(store, || Action::BackToOwn)) }
+                </div>
+            } else if store.own.is_some() {
                 <div class="banner">
                     <p>{ words.say(Text::Visiting) }</p>
                     { button(words.say(Text::KeepVisitor), on(store, || Action::KeepVisitor)) }
@@ -71,30 +77,20 @@ fn save_one(store: &Store, id: JobId) -> Callback<MouseEvent> {
 fn notice(store: &Store, told: &Notice) -> Html {
     let words = words(store);
     let say = |text| words.say(Text::Jobs(text)).to_owned();
-    let (text, link) = match told {
-        Notice::BadLink(error) => (words.say(Text::BadLink(*error)).to_owned(), None),
-        Notice::BadStore => (words.say(Text::BadStore).to_owned(), None),
-        Notice::Copied => (words.say(Text::Copied).to_owned(), None),
-        Notice::ShareFailed(link) => (words.say(Text::ShareFailed).to_owned(), Some(link.clone())),
-        Notice::Begun => (say(OfJobs::Begun), None),
-        Notice::OtherTab => (say(OfJobs::OtherTab), None),
-        Notice::Cleared(count) => (words.cleared(*count), None),
-        Notice::RecordFull => (words.say(Text::Lathe(OfLathe::RecordFull)).to_owned(), None),
-        Notice::NotKept => (words.say(Text::Shop(OfShop::ShelfRefused)).to_owned(), None),
+    let text = match told {
+        Notice::BadLink(error) => words.say(Text::BadLink(*error)).to_owned(),
+        Notice::BadStore => words.say(Text::BadStore).to_owned(),
+        Notice::Answer(told) => words.say(Text::Sharing(OfSharing::Told(*told))).to_owned(),
+        Notice::Begun => say(OfJobs::Begun),
+        Notice::OtherTab => say(OfJobs::OtherTab),
+        Notice::Cleared(count) => words.cleared(*count),
+        Notice::RecordFull => words.say(Text::Lathe(OfLathe::RecordFull)).to_owned(),
+        Notice::NotKept => words.say(Text::Shop(OfShop::ShelfRefused)).to_owned(),
     };
     let goes_back = *told == Notice::Begun && store.jobs.before.is_some();
     html! {
         <div class="banner">
             <p>{ text }</p>
-            if let Some(link) = link {
-                <input
-                    class="field-input banner-link"
-                    type="text"
-                    readonly=true
-                    aria-label={words.say(Text::Share)}
-                    value={link}
-                />
-            }
             if goes_back {
                 { button(words.say(Text::Jobs(OfJobs::Back)), on(store, || Action::Jobs(JobsAction::Back))) }
             }

@@ -3,9 +3,9 @@
 use std::rc::Rc;
 
 use skimwright::job::ReceiverKind;
-use skimwright::quantity::show;
 use skimwright::receiver::{Becomes, becomes};
 use skimwright::rework::offer;
+use skimwright::working::Value;
 use yew::prelude::*;
 
 use super::edit::{Edit, WantedEdit};
@@ -127,11 +127,11 @@ fn group_row(store: &Store, group: &Group, standard: Option<&'static str>) -> Ht
     let line = words.how_long(group.best);
     let body = || {
         let pairs = vec![
-            pair(say(OfBecoming::Torsion), show::share(torsion)),
+            pair(say(OfBecoming::Torsion), words.share(torsion)),
             pair(say(OfBecoming::CutOff), words.length(group.best.cut_off)),
             pair(
                 say(OfBecoming::TurnedOff),
-                words.units().volume(group.best.turned),
+                words.value(Value::Volume(group.best.turned)),
             ),
             pair(say(OfBecoming::Standards), shank.standards.to_owned()),
         ];
@@ -145,7 +145,7 @@ fn group_row(store: &Store, group: &Group, standard: Option<&'static str>) -> Ht
     };
     let kept = |name, share: f64| {
         let name = element("span", "kept-name", text(say(name)));
-        let value = element("span", "more-value", text(show::share(share)));
+        let value = element("span", "more-value", text(words.share(share)));
         element("li", "kept", all(vec![name, text(" "), value, bar(share)]))
     };
     let kept = vec![

@@ -187,7 +187,7 @@ fn tapers(words: Words, index: u8, chosen: TaperSize) -> Choices {
             .filter_map(|size| Some((size, size.get()?)))
             .filter(|(_, row)| row.series == series)
             .map(|(size, row)| {
-                let label = format!("{name} {}", row.size);
+                let label = words.marked(format!("{name} {}", row.size));
                 item(label, Edit::Taper(index, size), size == chosen)
             });
         (name, of_series.collect())

@@ -10,7 +10,7 @@ use super::panel::panel;
 use super::plot::{numbers, plot};
 use super::state::Panel;
 use super::store::{Store, use_store, words};
-use super::words::{OfTime, Text, Words, money_in};
+use super::words::{OfTime, Text, Words};
 
 /// The narrowest chart that is still of use.
 const LEAST_WIDTH: i32 = 240;
@@ -82,6 +82,7 @@ fn form_inside(store: &Store, width: i32) -> Html {
                 words.axis(say(OfTime::FormLarger), chart.up_unit),
             ];
             plot(
+                words,
                 &chart,
                 "form-chart",
                 say(OfTime::FormTitle),
@@ -157,7 +158,14 @@ fn counts_inside(store: &Store, width: i32, what: &UseStateHandle<Compare>) -> H
                 words.axis(name(shown), unit),
             ];
             let says = says.unwrap_or_default();
-            plot(&chart, "count-chart", say(OfTime::CountsTitle), says, axes)
+            plot(
+                words,
+                &chart,
+                "count-chart",
+                say(OfTime::CountsTitle),
+                says,
+                axes,
+            )
         });
     all(vec![
         hint(say(OfTime::CountsLead)),
@@ -185,8 +193,8 @@ fn count_table(store: &Store, words: Words, costed: bool) -> Html {
         } else {
             passes
         };
-        let cost = point.cost.map(|cost| money_in(cost, currency));
-        [passes, skimwright::quantity::show::time(point.time)]
+        let cost = point.cost.map(|cost| words.money_in(cost, currency));
+        [passes, words.time(point.time)]
             .into_iter()
             .chain(cost)
             .collect()

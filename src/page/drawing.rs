@@ -48,7 +48,7 @@ pub(crate) fn PartDrawing(props: &PartDrawingProps) -> Html {
             viewBox={format!("0 0 {} {}", short(drawing.width), short(drawing.height))}>
             <g aria-hidden="true">
                 { for drawing.shapes.iter().map(|shape| html! {
-                    <path class={class(shape.role)} d={shape.geometry.path()} />
+                    <path class={line_class(shape.role)} d={shape.geometry.path()} />
                 }) }
                 { for drawing.marks.iter().map(|mark| numbered(mark, drawing.text_height)) }
             </g>
@@ -58,7 +58,7 @@ pub(crate) fn PartDrawing(props: &PartDrawingProps) -> Html {
 }
 
 /// A marked place: a line across it and its number; what it is stands in words below the drawing.
-fn numbered(mark: &Mark, text_height: f64) -> Html {
+pub(crate) fn numbered(mark: &Mark, text_height: f64) -> Html {
     let radius = text_height * Mark::RADIUS;
     let line = Geometry::Segments(vec![mark.line]).path();
     // The foot of a figure stands about a third of its height below the middle.
@@ -115,12 +115,12 @@ pub(crate) fn dimension_id(field: Field) -> String {
     format!("dimension-{field}")
 }
 
-fn arrow_path(points: &[skimwright::sheet::Point]) -> String {
+pub(crate) fn arrow_path(points: &[skimwright::sheet::Point]) -> String {
     let (points, closed) = (points.to_vec(), true);
     Geometry::Polyline { points, closed }.path()
 }
 
-const fn class(role: Role) -> &'static str {
+pub(crate) const fn line_class(role: Role) -> &'static str {
     match role {
         Role::RemovedArea => "area-removed",
         Role::KerfArea => "area-kerf",

@@ -3,7 +3,6 @@
 use skimwright::cutting::StockOff;
 use skimwright::job::Field;
 use skimwright::plan::Plan;
-use skimwright::quantity::show;
 use skimwright::rework::{Centre, CentreOn, CutKind};
 use skimwright::working::{Range, Value};
 use yew::prelude::*;
@@ -11,7 +10,7 @@ use yew::prelude::*;
 use super::markup::{all, any_button, bar, element, text};
 use super::state::{Action, Cover, Shown};
 use super::store::{Store, on, words};
-use super::words::{Text, Words, money_in, split_unit};
+use super::words::{Text, Words, split_unit};
 use super::working::figure_of;
 
 /// What a card of the five figures says.
@@ -25,17 +24,35 @@ struct Card {
     below: String,
 }
 
-/// The five figures, always in sight on Plan.
-pub(crate) fn five_figures(store: &Store) -> Html {
+fn five_cards(store: &Store) -> [Card; 5] {
     let words = words(store);
     let plan = &store.plan;
-    let cards = [
+    [
         cut_card(words, plan),
         shank_card(words, plan),
         stock_card(words, plan),
         centre_card(words, plan, store.job.entry(Field::Countersink).is_some()),
         time_card(words, plan),
-    ];
+    ]
+}
+
+/// The five figures in words: what each is, itself, and what stands below it.
+pub(crate) fn five_said(store: &Store) -> [(&'static str, String, String); 5] {
+    let words = words(store);
+    five_cards(store).map(|card| {
+        let missing = || words.say(Text::FigureMissing).to_owned();
+        (
+            words.say(card.name),
+            card.value.unwrap_or_else(missing),
+            card.below,
+        )
+    })
+}
+
+/// The five figures, always in sight on Plan.
+pub(crate) fn five_figures(store: &Store) -> Html {
+    let words = words(store);
+    let cards = five_cards(store);
     html! {
         <section class="figures" aria-label={words.say(Text::FiguresLabel)}>
             { for cards.into_iter().map(|card| card_button(store, words, card)) }
@@ -161,9 +178,9 @@ fn time_card(words: Words, plan: &Plan) -> Card {
     Card {
         name: Text::FigureTime,
         shown: Some(Shown::Time),
-        value: total.map(|total| show::time(total.value)),
+        value: total.map(|total| words.time(total.value)),
         below: range.map_or_else(String::new, |Range { low, high }| {
-            words.range(&show::time(low), &show::time(high))
+            words.range(&words.time(low), &words.time(high))
         }),
     }
 }
@@ -229,7 +246,7 @@ fn figure_row(store: &Store, shown: Shown) -> Option<Html> {
 /// A value as a figure; a sum of money in the currency of the job.
 pub(crate) fn in_currency(store: &Store, value: Value) -> String {
     match value {
-        Value::Money(money) => money_in(money, &store.job.shop.rates.currency),
+        Value::Money(money) => words(store).money_in(money, &store.job.shop.rates.currency),
         other => words(store).figure(other),
     }
 }
@@ -270,7 +287,7 @@ fn metal(words: Words, plan: &Plan) -> Html {
             <h3>{ words.say(Text::MetalLabel) }</h3>
             <dl class="pairs">
                 { for rows.into_iter().map(|(name, volume)| html! {
-                    <div><dt>{ words.say(name) }</dt><dd>{ words.units().volume(volume) }</dd></div>
+                    <div><dt>{ words.say(name) }</dt><dd>{ words.value(Value::Volume(volume)) }</dd></div>
                 }) }
             </dl>
         </>

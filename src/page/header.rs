@@ -3,7 +3,6 @@
 use yew::prelude::*;
 
 use super::hooks::focus::scroll_to_top;
-use super::hooks::share::share_job;
 use super::markup::button;
 use super::state::{Action, Cover, Saved, Stage};
 use super::store::{Store, on, words};
@@ -15,10 +14,6 @@ pub(crate) fn header(store: &Store) -> Html {
         AttrValue::Static(words.say(Text::JobUntitled))
     } else {
         AttrValue::from(store.job.title.clone())
-    };
-    let share = {
-        let store = store.clone();
-        Callback::from(move |_: MouseEvent| share_job(&store))
     };
     html! {
         <header class="header">
@@ -34,7 +29,7 @@ pub(crate) fn header(store: &Store) -> Html {
                 <button type="button" class="button" disabled={!store.can_redo()} onclick={on(store, || Action::Redo)}>
                     { words.say(Text::Redo) }
                 </button>
-                { button(words.say(Text::Share), share) }
+                { button(words.say(Text::Share), on(store, || Action::Show(Some(Cover::Share)))) }
                 { button(words.say(Text::Jobs(OfJobs::Title)), on(store, || Action::Show(Some(Cover::Jobs)))) }
                 { button(words.say(Text::Menu), on(store, || Action::Show(Some(Cover::Menu)))) }
             </div>

@@ -148,8 +148,8 @@ fn day() -> Record {
         })
     });
     Record {
+        by: String::new(),
         events: events.collect(),
-        ..Record::default()
     }
 }
 

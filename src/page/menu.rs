@@ -1,4 +1,4 @@
-//! The menu: units, look, examples, privacy.
+//! The menu: units, language, look, examples, privacy.
 
 use std::rc::Rc;
 
@@ -7,11 +7,12 @@ use skimwright::job::Job;
 use skimwright::quantity::Units;
 use yew::prelude::*;
 
+use super::hooks::language::tongue;
 use super::markup::{button, option};
 use super::modal::modal;
 use super::state::{Action, Look};
 use super::store::{Store, on, words};
-use super::words::Text;
+use super::words::{Language, Text};
 
 pub(crate) fn menu_panel(store: &Store) -> Html {
     let words = words(store);
@@ -24,6 +25,10 @@ pub(crate) fn menu_panel(store: &Store) -> Html {
                 )) }
             </fieldset>
             <fieldset class="options">
+                <legend>{ words.say(Text::LanguageLabel) }</legend>
+                { for Language::ALL.into_iter().map(|language| spoken(store, language)) }
+            </fieldset>
+            <fieldset class="options">
                 <legend>{ words.say(Text::LookLabel) }</legend>
                 { for Look::ALL.into_iter().map(|look| choice(
                     store, Text::LookName(look), store.look == look, Action::ShowLook(look),
@@ -31,7 +36,7 @@ pub(crate) fn menu_panel(store: &Store) -> Html {
             </fieldset>
             <h3>{ words.say(Text::ExamplesLabel) }</h3>
             <p class="field-hint">{ words.say(Text::ExamplesLead) }</p>
-            <ul class="examples">{ for demo_jobs().into_iter().map(|job| example(store, job)) }</ul>
+            <ul class="examples">{ for demo_jobs().into_iter().enumerate().map(|(place, job)| example(store, place, job)) }</ul>
             <h3>{ words.say(Text::PrivacyLabel) }</h3>
             <p>{ words.say(Text::Privacy) }</p>
         </>
@@ -45,9 +50,21 @@ fn choice(store: &Store, name: Text, chosen: bool, action: Action) -> Html {
     option(words(store).say(name), chosen, onclick)
 }
 
-fn example(store: &Store, job: Job) -> Html {
-    let title = job.title.clone();
-    let job = Rc::new(job);
+/// A language by its own name.
+fn spoken(store: &Store, language: Language) -> Html {
+    let chosen = store.tongue.language() == language;
+    let onclick = on(store, move || Action::Speak(tongue(language)));
+    let name = option(language.own_name(), chosen, onclick);
+    html! { <span lang={language.code()}>{ name }</span> }
+}
+
+/// An example goes by the name that it has in the language of the page.
+fn example(store: &Store, place: usize, job: Job) -> Html {
+    let title = words(store).example(place);
+    let job = Rc::new(Job {
+        title: title.to_owned(),
+        ..job
+    });
     let onclick = on(store, move || Action::TakeExample(Rc::clone(&job)));
     html! { <li>{ button(title, onclick) }</li> }
 }

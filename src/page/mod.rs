@@ -6,9 +6,13 @@ mod chart;
 mod edit;
 mod jobs;
 mod lathe;
+mod opening;
 mod options;
+mod owner;
 mod panels;
+mod print;
 mod reading;
+mod sharing;
 mod shelf;
 mod short_map;
 mod state;
@@ -26,6 +30,8 @@ mod fresh_tests;
 mod instruments_tests;
 #[cfg(test)]
 mod lathe_tests;
+#[cfg(test)]
+mod print_tests;
 #[cfg(test)]
 mod shelf_tests;
 #[cfg(test)]

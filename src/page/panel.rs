@@ -97,7 +97,8 @@ fn heading(panel: Panel, button: Html) -> Html {
         | Panel::Changed
         | Panel::Parallel
         | Panel::Verdicts
-        | Panel::Handling => {
+        | Panel::Handling
+        | Panel::Exports => {
             html! { <h2 class="panel-head">{ button }</h2> }
         }
         Panel::Row(..)

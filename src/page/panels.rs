@@ -49,6 +49,7 @@ impl Panels {
             | Panel::AllSteps
             | Panel::Cautions
             | Panel::Earlier
+            | Panel::Exports
             | Panel::Takes
             | Panel::Changed
             | Panel::Parallel
@@ -311,7 +312,8 @@ pub(crate) fn fields_in(panel: Panel) -> Vec<Field> {
         | Panel::Changed
         | Panel::Parallel
         | Panel::Verdicts
-        | Panel::Handling => Vec::new(),
+        | Panel::Handling
+        | Panel::Exports => Vec::new(),
     }
 }
 

@@ -1,7 +1,6 @@
 //! What one pass does: how much of each limit it uses, its forces, and the way to pin it; and what would help.
 
 use skimwright::cutting::{HeldBy, Load, Pass, PassCut};
-use skimwright::quantity::show;
 use skimwright::sheet::short;
 use skimwright::working::Value;
 use yew::prelude::*;
@@ -62,7 +61,7 @@ fn loads(store: &Store, cut: &PassCut) -> Html {
         let parts = vec![
             element("span", "load-name", text(name)),
             text(" "),
-            element("span", "more-value", text(show::share(load.share))),
+            element("span", "more-value", text(words.share(load.share))),
             load_bar(load.share),
         ];
         element("li", holds, all(parts))
@@ -98,14 +97,14 @@ fn further(store: &Store, pass: &Pass, cut: &PassCut) -> Html {
         ),
     ];
     if let Some(roughness) = cut.roughness {
-        let fine = |length| words.units().fine(length);
+        let fine = |length| words.fine(length);
         let range = words.range(&fine(roughness.low), &fine(roughness.high));
         pairs.push(pair(
             say(OfCut::Roughness),
             words.likely(&fine(roughness.typical), &range),
         ));
     }
-    pairs.push(pair(say(OfCut::EdgeUsed), show::share(cut.edge_used)));
+    pairs.push(pair(say(OfCut::EdgeUsed), words.share(cut.edge_used)));
     pairs.push(pair(
         say(OfCut::Chip),
         say(OfCut::ChipVerdict(cut.chip)).to_owned(),

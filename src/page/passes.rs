@@ -3,7 +3,7 @@
 use skimwright::cutting::{Pass, PassCut, PassKind};
 use skimwright::job::DialReads;
 use skimwright::plan::{Code, Finding, Level};
-use skimwright::quantity::{Dimension, show};
+use skimwright::quantity::Dimension;
 use yew::prelude::*;
 
 use super::markup::{all, element, hint, paragraph, text};
@@ -11,7 +11,7 @@ use super::pass_detail::{pass_detail, savings_panel};
 use super::stages::care_at_passes;
 use super::state::{Action, Spot};
 use super::store::{Store, on, words};
-use super::words::{OfCut, Text, Words, rotation_bare};
+use super::words::{OfCut, Text, Words};
 
 pub(crate) fn pass_table(store: &Store) -> Html {
     let words = words(store);
@@ -110,9 +110,9 @@ fn row(store: &Store, pass: &Pass, index: u8) -> Html {
         },
         words.size_bare(pass.diameter_after),
         words.length_bare(pass.metal),
-        only(rotation_bare(pass.spindle_speed)),
+        only(words.rotation_bare(pass.spindle_speed)),
         only(words.feed_bare(pass.feed)),
-        show::time(pass.time),
+        words.time(pass.time),
     ];
     html! {
         <tr role="row">

@@ -5,9 +5,11 @@ use yew::prelude::*;
 use yew::virtual_dom::VTag;
 
 use super::markup::{all, element, text};
+use super::words::Words;
 
 /// A chart with the names of its axes; `says` is what a reader is told of it.
 pub(crate) fn plot(
+    words: Words,
     chart: &Chart,
     id: &'static str,
     title: &'static str,
@@ -27,7 +29,7 @@ pub(crate) fn plot(
         tag("title", "", &[("id", title_id)], text(title)),
         tag("desc", "", &[("id", says_id)], text(says)),
     ];
-    paint(chart, &mut inside);
+    paint(words, chart, &mut inside);
     let parts = vec![
         element("p", "chart-axis", text(up)),
         tag("svg", "", &attributes, all(inside)),
@@ -37,7 +39,7 @@ pub(crate) fn plot(
 }
 
 /// All that is seen, in the order that it is painted.
-fn paint(chart: &Chart, inside: &mut Vec<Html>) {
+fn paint(words: Words, chart: &Chart, inside: &mut Vec<Html>) {
     let plot = chart.plot;
     let (right, foot) = (plot.x + plot.width, plot.y + plot.height);
     let corner = |x, y| Point::new(x, y);
@@ -62,11 +64,11 @@ fn paint(chart: &Chart, inside: &mut Vec<Html>) {
     let size = Chart::TICK_TEXT;
     inside.extend(chart.up.iter().map(|tick| {
         let at = corner(plot.x - 4.0, tick.at + size * 0.35);
-        label("chart-up", at, size, &tick.text)
+        label("chart-up", at, size, words.marked(tick.text.clone()))
     }));
     inside.extend(chart.across.iter().map(|tick| {
         let at = corner(tick.at, foot + size * 1.3);
-        label("chart-along", at, size, &tick.text)
+        label("chart-along", at, size, words.marked(tick.text.clone()))
     }));
     inside.push(line("chart-line", &chart.line));
     inside.extend(chart.dots.iter().map(|dot| {
@@ -82,7 +84,14 @@ fn paint(chart: &Chart, inside: &mut Vec<Html>) {
         tag("circle", class, &attributes, Html::default())
     }));
     let values = chart.dots.iter().filter_map(|dot| dot.label.as_ref());
-    inside.extend(values.map(|(at, says)| label("chart-value", *at, Chart::LABEL_TEXT, says)));
+    inside.extend(values.map(|(at, says)| {
+        label(
+            "chart-value",
+            *at,
+            Chart::LABEL_TEXT,
+            words.marked(says.clone()),
+        )
+    }));
 }
 
 fn line(class: &'static str, points: &[Point]) -> Html {
@@ -91,13 +100,13 @@ fn line(class: &'static str, points: &[Point]) -> Html {
     tag("path", class, &[("d", path)], Html::default())
 }
 
-fn label(class: &'static str, at: Point, size: f64, says: &str) -> Html {
+fn label(class: &'static str, at: Point, size: f64, says: String) -> Html {
     let attributes = [
         ("x", short(at.x)),
         ("y", short(at.y)),
         ("font-size", short(size)),
     ];
-    tag("text", class, &attributes, text(says.to_owned()))
+    tag("text", class, &attributes, text(says))
 }
 
 /// An element with its attributes.

@@ -48,7 +48,7 @@ impl State {
         let entry = self.job.entry(field);
         let text = match (self.drafts.get(field), entry) {
             (Some(draft), _) => draft.clone(),
-            (None, Some(entry)) => self.units.field_text(entry, unit),
+            (None, Some(entry)) => self.tongue.marked(self.units.field_text(entry, unit)),
             (None, None) => String::new(),
         };
         let wrong = match self.drafts.get(field).map(|text| self.read(field, text)) {
@@ -57,11 +57,12 @@ impl State {
                 .filter(|entry| !is_in_bounds(field, entry))
                 .map(|_| Wrong::OutOfBounds),
         };
+        let plain = self.tongue.marked(text.trim().to_owned());
         // Nothing need be said back where the text already is the plain number in the unit in use.
         let said = entry
             .filter(|_| !matches!(wrong, Some(Wrong::Unread(_))))
-            .map(|entry| self.units.entry_value_in(entry, unit))
-            .filter(|value| value.split('\u{a0}').next() != Some(text.trim()))
+            .map(|entry| self.tongue.marked(self.units.entry_value_in(entry, unit)))
+            .filter(|value| value.split('\u{a0}').next() != Some(&plain))
             .map(|value| self.in_currency(&value));
         Reading { text, said, wrong }
     }
@@ -79,7 +80,8 @@ impl State {
                 let value = self.units.entry_value_in(entry, unit);
                 value.replace('\u{a0}', " ")
             };
-            list.iter().map(one).collect::<Vec<_>>().join(" ")
+            let list = list.iter().map(one).collect::<Vec<_>>().join(" ");
+            self.tongue.marked(list)
         });
         Reading {
             text,
@@ -112,7 +114,7 @@ impl State {
     /// The currency in the place of the sign that stands for any.
     fn in_currency(&self, text: &str) -> String {
         let named = text.replace(ANY_CURRENCY, &self.job.shop.rates.currency);
-        named.trim_end().to_owned()
+        self.tongue.marked(named.trim_end().to_owned())
     }
 
     /// Reads a text for a field; empty text is read as nothing where nothing is allowed.

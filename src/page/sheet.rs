@@ -48,13 +48,11 @@ pub(crate) fn DrawingSheet() -> Html {
         pass: store.pass,
         ..Canvas::default()
     };
-    let drawn = Rc::new(drawing(
-        &store.job,
-        &store.plan,
-        stage(&store),
-        canvas,
-        store.units,
-    ));
+    let mut drawn = drawing(&store.job, &store.plan, stage(&store), canvas, store.units);
+    for mark in &mut drawn.dimensions {
+        mark.text = words.marked(core::mem::take(&mut mark.text));
+    }
+    let drawn = Rc::new(drawn);
     let names: Rc<[AttrValue]> = drawn
         .dimensions
         .iter()
@@ -110,7 +108,7 @@ fn stage(store: &Store) -> sheet::Stage {
     match store.stage {
         Stage::Received => sheet::Stage::Received,
         Stage::Wanted => sheet::Stage::Wanted,
-        Stage::Plan | Stage::Cut => sheet::Stage::Plan,
+        Stage::Plan | Stage::Cut | Stage::HandBack => sheet::Stage::Plan,
     }
 }
 

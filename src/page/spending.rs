@@ -2,7 +2,6 @@
 
 use skimwright::costing::{Cost, PlannedTime, ThreePoint};
 use skimwright::job::{Field, RateField};
-use skimwright::quantity::show;
 use yew::prelude::*;
 
 use super::figures::figure_list;
@@ -10,7 +9,7 @@ use super::markup::{all, bar, button, element, hint, pair, paragraph, text};
 use super::panel::panel;
 use super::state::{Panel, Shown};
 use super::store::{Store, words};
-use super::words::{OfTime, Text, money_in};
+use super::words::{OfTime, Text};
 use super::working::go_to;
 
 /// Time first, then cost.
@@ -71,13 +70,13 @@ fn steps(store: &Store, time: &PlannedTime) -> Html {
     let longest = lines
         .iter()
         .reduce(|most, it| if most.share < it.share { it } else { most });
-    let most = longest.map(|it| words.labelled(say(it.name), &show::share(it.share)));
+    let most = longest.map(|it| words.labelled(say(it.name), &words.share(it.share)));
     panel(store, Panel::Steps, say(OfTime::StepsTitle), most, || {
         let rows = lines.iter().map(|line| {
             let each = [line.each.low(), line.each.likely(), line.each.high()];
             let parts = vec![
                 element("span", "step-name", text(say(line.name))),
-                element("span", "more-value", text(show::share(line.share))),
+                element("span", "more-value", text(words.share(line.share))),
                 bar(line.share),
                 element("span", "step-each", text(words.each(line.count, each))),
             ];
@@ -98,7 +97,8 @@ fn price(store: &Store, cost: &Cost, parts: &mut Vec<Html>) {
     if cost.minimum_applied {
         parts.push(paragraph(say(OfTime::AtMinimum)));
     }
-    let row = |(part, money): &(_, _)| pair(say(OfTime::Part(*part)), money_in(*money, currency));
+    let row =
+        |(part, money): &(_, _)| pair(say(OfTime::Part(*part)), words.money_in(*money, currency));
     parts.push(element(
         "dl",
         "pairs",

@@ -6,7 +6,6 @@ use std::cell::OnceCell;
 use std::rc::Rc;
 
 use skimwright::job::{Field, Job};
-use skimwright::link;
 use skimwright::measuring::Advice;
 use skimwright::plan::{Compared, Plan, compare, plan};
 use skimwright::quantity::Units;
@@ -17,9 +16,12 @@ use super::jobs::{Jobs, JobsAction};
 use super::lathe::{AtLathe, LatheAction, same_but_record};
 use super::options::Filter;
 use super::panels::Panels;
+use super::print::{AtPrint, PrintAction};
+use super::sharing::{ShareAction, Sharing};
 use super::shelf::{ShelfAction, Shelves};
 use super::short_map::ShortMap;
 use super::taught::Taught;
+use super::words::Tongue;
 
 pub(crate) use super::reading::Wrong;
 pub(crate) use super::view::{Cover, Look, Notice, Panel, Saved, Share, Shown, Spot, Stage};
@@ -45,6 +47,7 @@ pub(crate) struct State {
     pub(crate) stage: Stage,
     pub(crate) units: Units,
     pub(crate) look: Look,
+    pub(crate) tongue: Tongue,
     /// The field opened from the drawing.
     pub(crate) picked: Option<Field>,
     /// How often a field was opened: opening the same one again takes the focus there again.
@@ -57,12 +60,15 @@ pub(crate) struct State {
     pub(crate) panels: Panels,
     pub(crate) filter: Filter,
     pub(crate) lathe: AtLathe,
+    pub(crate) print: AtPrint,
     pub(crate) cover: Option<Cover>,
     pub(crate) notice: Option<Notice>,
     /// One's own job, while a visitor's is looked at.
     pub(crate) own: Option<Rc<Job>>,
     /// All jobs that are kept.
     pub(crate) jobs: Jobs,
+    /// Links that are given away, and answers that come.
+    pub(crate) sharing: Sharing,
     /// Lathes and tools that are kept for other jobs.
     pub(crate) shelves: Shelves,
     /// What jobs have taught already.
@@ -84,6 +90,7 @@ pub(crate) enum Action {
     ReadFindings,
     ShowUnits(Units),
     ShowLook(Look),
+    Speak(Tongue),
     Pick(Option<Field>),
     Open(Panel, bool),
     /// Opens the detail of a pass, or closes it.
@@ -94,6 +101,8 @@ pub(crate) enum Action {
     Filter(Filter),
     /// Something at the lathe.
     Lathe(LatheAction),
+    /// Something about printing and files.
+    Print(PrintAction),
     Show(Option<Cover>),
     /// A plain new job beside the others.
     Reset,
@@ -107,6 +116,8 @@ pub(crate) enum Action {
     Shelf(ShelfAction),
     /// Something with the jobs that are kept.
     Jobs(JobsAction),
+    /// Something with links that are given away.
+    Share(ShareAction),
     Tell(Option<Notice>),
     /// Whether the small copy of the job is kept.
     Stored(bool),
@@ -124,45 +135,8 @@ impl PartialEq for State {
 const MOST_STEPS: usize = 200;
 
 impl State {
-    /// The page as it opens: the job kept in this browser, or the one of the link.
-    ///
-    /// A link opens on Plan: whoever gets one asks what will be done.
-    ///
-    /// `address` is what stands after `#`, `last_address` what this page wrote there itself.
-    pub(crate) fn open(stored: Option<&str>, address: &str, last_address: Option<&str>) -> Self {
-        let own = stored.map(link::decode_kept_job);
-        let unread = matches!(own, Some(Err(_)));
-        let kept = matches!(own, Some(Ok(_)));
-        let mut state = Self::of(own.and_then(Result::ok).unwrap_or_default());
-        if unread {
-            state.notice = Some(Notice::BadStore);
-        }
-        let ours = last_address.is_some_and(|last| last == address);
-        if address.is_empty() || (ours && kept) {
-            return state.settle(kept, false);
-        }
-        if kept {
-            return state.settle(true, false).open_link(address).noted();
-        }
-        // No job that can be read stands here, so there is nothing to ask about.
-        match link::decode(address) {
-            Ok(job) => Self {
-                notice: state.notice,
-                // This page's own address opens where the person was.
-                stage: if ours { Stage::default() } else { Stage::Plan },
-                ..Self::of(job)
-            }
-            .settle(false, true),
-            Err(_) if unread => state.settle(false, false),
-            Err(error) => Self {
-                notice: Some(Notice::BadLink(error)),
-                ..state
-            }
-            .settle(false, false),
-        }
-    }
-
-    fn of(job: Job) -> Self {
+    /// With a job and nothing else.
+    pub(super) fn of(job: Job) -> Self {
         let plan = Rc::new(plan(&job));
         Self {
             job: Rc::new(job),
@@ -178,6 +152,7 @@ impl State {
             stage: Stage::default(),
             units: Units::default(),
             look: Look::default(),
+            tongue: Tongue::default(),
             picked: None,
             times_picked: 0,
             to_findings: 0,
@@ -185,10 +160,12 @@ impl State {
             panels: Panels::default(),
             filter: Filter::default(),
             lathe: AtLathe::default(),
+            print: AtPrint::default(),
             cover: None,
             notice: None,
             own: None,
             jobs: Jobs::default(),
+            sharing: Sharing::default(),
             shelves: Shelves::default(),
             taught: Taught::default(),
             saved: Saved::default(),
@@ -218,6 +195,7 @@ impl State {
             Action::Redo => self.step(false),
             Action::GoTo(stage) => {
                 self.stage = stage;
+                self.print.put_away();
                 self.picked = None;
                 self.pass = None;
                 self.to_findings = 0;
@@ -233,6 +211,7 @@ impl State {
                 self.units = units;
             }
             Action::ShowLook(look) => self.look = look,
+            Action::Speak(tongue) => self.tongue = tongue,
             Action::Pick(field) => {
                 self.picked = field.and_then(|field| self.field_to_open(field));
                 self.times_picked = self.times_picked.wrapping_add(1);
@@ -268,10 +247,14 @@ impl State {
             Action::PinPicked => self.pin_picked(),
             Action::Filter(filter) => self.filter = filter,
             Action::Lathe(action) => self.at_lathe(action),
+            Action::Print(action) => self.at_print(action),
             Action::Show(cover) => {
                 // Back from a question, the list is as it was.
                 if cover == Some(Cover::Jobs) && self.cover.is_none() {
                     self.jobs.open_list();
+                }
+                if cover == Some(Cover::Share) {
+                    self.open_sharing();
                 }
                 self.cover = cover;
             }
@@ -291,6 +274,7 @@ impl State {
             Action::Shelf(action) => self.do_with_shelf(action),
             Action::Tell(notice) => self.notice = notice,
             Action::Jobs(action) => self.do_with_jobs(action),
+            Action::Share(action) => self.do_sharing(action),
             Action::Stored(done) => self.jobs.note_small(done),
             Action::UpdateWaits => self.update_waits = true,
         }
@@ -428,24 +412,6 @@ impl State {
         }
     }
 
-    fn open_link(mut self, text: &str) -> Self {
-        match link::decode(text) {
-            Err(error) => self.notice = Some(Notice::BadLink(error)),
-            Ok(job) if job == *self.job => {}
-            // The way back, as by the browser's own button.
-            Ok(job) if self.own.as_deref() == Some(&job) => return self.after(Action::BackToOwn),
-            Ok(job) => {
-                if self.own.is_none() {
-                    self.own = Some(Rc::clone(&self.job));
-                }
-                self.forget_edits();
-                self.stage = Stage::Plan;
-                self.set_job(Rc::new(job));
-            }
-        }
-        self
-    }
-
     pub(super) fn forget_edits(&mut self) {
         self.past.clear();
         self.future.clear();
@@ -455,11 +421,12 @@ impl State {
         self.pass = None;
         self.panels = Panels::default();
         self.lathe.leave();
+        self.print.handed_back = false;
     }
 
     pub(super) fn set_job(&mut self, job: Rc<Job>) {
         // Whoever goes on with the job that is here has read it.
-        if matches!(self.notice, Some(Notice::BadLink(_))) {
+        if self.notice.as_ref().is_some_and(Notice::is_of_link) {
             self.notice = None;
         }
         // What happens at the lathe changes nothing that was planned.
@@ -468,6 +435,7 @@ impl State {
             self.compared = OnceCell::new();
         }
         (self.steps, self.advice) = (OnceCell::new(), OnceCell::new());
+        self.print.put_away();
         self.job = job;
     }
 }

@@ -24,9 +24,9 @@ pub(crate) fn use_store() -> Option<Store> {
     use_context::<Store>()
 }
 
-/// The words in the units in use.
+/// The words in the language and the units in use.
 pub(crate) fn words(store: &Store) -> Words {
-    Words::new(store.units, &store.job)
+    Words::new(store.units, &store.job).in_tongue(store.tongue)
 }
 
 /// A callback that does an action whatever the event.

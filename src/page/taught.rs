@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use skimwright::job::{Job, Learned, Record};
+use skimwright::job::{Job, Learned, Record, What};
 use skimwright::link::encode_to_keep;
 
 /// Most marks that are kept; two for each lesson.
@@ -33,12 +33,12 @@ impl Taught {
 
     /// Whether this record taught any lathe.
     pub(super) fn by(&self, record: &Record) -> bool {
-        self.has(&mark(record, &Learned::default()))
+        self.has(mark(record, &Learned::default()))
     }
 
     /// Whether the lathe knows what it does with what this record taught.
     pub(super) fn holds(&self, record: &Record, learned: &Learned) -> bool {
-        self.has(&mark(record, learned))
+        self.has(mark(record, learned))
     }
 
     /// Notes that a record taught, and what the lathe knows now.
@@ -51,8 +51,22 @@ impl Taught {
         self.marks = Rc::new(marks);
     }
 
-    fn has(&self, mark: &Option<String>) -> bool {
-        mark.as_ref().is_some_and(|mark| self.marks.contains(mark))
+    fn has(&self, mark: Option<String>) -> bool {
+        mark.is_some_and(|mark| self.marks.contains(&mark))
+    }
+}
+
+/// Of a record only what can teach: a note, an offer, an answer or a name that comes later makes no other day of it, nor
+/// does what is struck out of it.
+fn lesson(record: &Record) -> Record {
+    let teaches = |what: &What| match what {
+        What::Reading(_) | What::Cut(_) | What::Change(_) | What::Step(_) => true,
+        What::Note(_) | What::Offered(_) | What::Answered(_) => false,
+    };
+    let events = record.standing().filter(|(_, event)| teaches(&event.what));
+    Record {
+        events: events.map(|(_, event)| event.clone()).collect(),
+        ..Record::default()
     }
 }
 
@@ -60,7 +74,7 @@ impl Taught {
 /// never.
 fn mark(record: &Record, learned: &Learned) -> Option<String> {
     let mut job = Job {
-        record: record.clone(),
+        record: lesson(record),
         ..Job::default()
     };
     job.shop.machine.learned = learned.clone();
@@ -69,44 +83,5 @@ fn mark(record: &Record, learned: &Learned) -> Option<String> {
 }
 
 #[cfg(test)]
-mod tests {
-    use skimwright::job::{Event, Learned, Moment, Record, StepEvent, StepState, What, WorkStep};
-
-    use super::{MOST, Taught};
-
-    fn day(at: u64) -> Record {
-        let state = StepState::Done;
-        let step = WorkStep::Hold;
-        Record {
-            events: vec![Event {
-                at: Moment::unix_seconds(at),
-                struck: false,
-                what: What::Step(StepEvent { step, state }),
-            }],
-            ..Record::default()
-        }
-    }
-
-    #[test]
-    fn a_day_is_known_again_from_what_was_stored() {
-        let known = Learned::default();
-        let mut taught = Taught::default();
-        assert!(!taught.by(&day(1)) && !taught.holds(&day(1), &known));
-        taught.note(&day(1), &known);
-        let again = Taught::read(&taught.text());
-        assert_eq!(again, taught);
-        assert!(again.by(&day(1)) && again.holds(&day(1), &known));
-        assert!(!again.by(&day(2)));
-    }
-
-    #[test]
-    fn the_oldest_days_are_forgotten_and_rubbish_is_none() {
-        let mut taught = Taught::default();
-        for at in 1..=200 {
-            taught.note(&day(at), &Learned::default());
-        }
-        assert!(taught.by(&day(200)) && !taught.by(&day(1)));
-        assert!(taught.text().len() <= MOST * 9);
-        assert_eq!(Taught::read("  x y\u{e4}\u{e4}\u{e4}"), Taught::default());
-    }
-}
+#[path = "taught_tests.rs"]
+mod tests;

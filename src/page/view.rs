@@ -1,9 +1,11 @@
 //! What can be looked at, and how: stages, looks, panels, notices.
 
+use skimwright::job::OfferMark;
 use skimwright::link::LinkError;
 use skimwright::strength::Load;
 
 use super::edit::List;
+use super::sharing::AnswerTold;
 use super::shelf::Question;
 
 /// The stages of a job that the page has.
@@ -15,10 +17,18 @@ pub(crate) enum Stage {
     Plan,
     /// The work at the lathe.
     Cut,
+    /// What goes back to the owner, and the proof of it.
+    HandBack,
 }
 
 impl Stage {
-    pub(crate) const ALL: [Self; 4] = [Self::Received, Self::Wanted, Self::Plan, Self::Cut];
+    pub(crate) const ALL: [Self; 5] = [
+        Self::Received,
+        Self::Wanted,
+        Self::Plan,
+        Self::Cut,
+        Self::HandBack,
+    ];
 }
 
 /// How the page looks.
@@ -64,10 +74,8 @@ pub(crate) enum Notice {
     BadLink(LinkError),
     /// What was stored could not be read; it is put aside.
     BadStore,
-    /// The link was copied.
-    Copied,
-    /// The link could not be shared or copied; here it is.
-    ShareFailed(String),
+    /// What became of an answer of the owner's.
+    Answer(AnswerTold),
     /// A new job was begun beside the others.
     Begun,
     /// Another tab changed the same job: both are kept.
@@ -78,6 +86,17 @@ pub(crate) enum Notice {
     NotKept,
     /// The record at the lathe takes no more.
     RecordFull,
+}
+
+impl Notice {
+    /// Whether it is about a link that brought nothing: it stands in the address until that was read.
+    pub(crate) const fn is_of_link(&self) -> bool {
+        match self {
+            Self::BadLink(_) => true,
+            Self::Answer(told) => !matches!(told, AnswerTold::Taken(_)),
+            _ => false,
+        }
+    }
 }
 
 /// A figure whose working is shown.
@@ -160,6 +179,10 @@ pub(crate) enum Cover {
     Menu,
     /// All jobs that are kept.
     Jobs,
+    /// Links that are given away, and answers that come.
+    Share,
+    /// An offer as its owner saw it.
+    Offer(OfferMark),
     /// Whether what is in the trash may go for good.
     EmptyTrash,
     /// Whether something that is kept may go.
@@ -237,6 +260,8 @@ pub(crate) enum Panel {
     Verdicts,
     /// How the screen of the lathe is used: thumb, alarm, keeping it awake.
     Handling,
+    /// Files for other programs.
+    Exports,
 }
 
 impl Panel {
@@ -277,6 +302,7 @@ impl Panel {
             Self::Parallel => "parallel".to_owned(),
             Self::Verdicts => "verdicts".to_owned(),
             Self::Handling => "handling".to_owned(),
+            Self::Exports => "exports".to_owned(),
         }
     }
 }

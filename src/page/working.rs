@@ -209,7 +209,7 @@ pub(crate) fn working_panel(store: &Store, shown: Shown) -> Html {
         return Html::default();
     };
     let working = figure.working;
-    let numbers = working.with_numbers(|value| words.value(value));
+    let numbers = words.marked(working.with_numbers(|value| words.value(value)));
     let range = figure.range.and_then(|range| words.figure_range(range));
     let inside = html! {
         <>
@@ -223,8 +223,8 @@ pub(crate) fn working_panel(store: &Store, shown: Shown) -> Html {
                 <p>{ words.say(Text::WorkingInfeed) }</p>
             }
             <h3>{ words.say(Text::WorkingFormula) }</h3>
-            <p class="formula">{ working.symbol }{ " = " }{ working.formula }</p>
-            { for working.parts.iter().map(|part| html! { <p class="formula">{ *part }</p> }) }
+            <p class="formula">{ working.symbol }{ " = " }{ words.marked(working.formula.to_owned()) }</p>
+            { for working.parts.iter().map(|part| html! { <p class="formula">{ words.marked((*part).to_owned()) }</p> }) }
             <h3>{ words.say(Text::WorkingNumbers) }</h3>
             <p class="formula">
                 { working.symbol }{ " = " }{ numbers }{ " = " }{ words.value(figure.value) }
@@ -311,6 +311,7 @@ const fn stage_of(field: Field) -> Stage {
         | Field::DutyOverhang
         | Field::DutyPower
         | Field::DutySpeed => Stage::Wanted,
+        Field::MeasuredBy => Stage::HandBack,
         _ => Stage::Plan,
     }
 }

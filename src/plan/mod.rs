@@ -102,6 +102,20 @@ pub struct Shape {
     pub new_centre: Profile,
 }
 
+impl Plan {
+    /// What is known of the part as it was received, to be drawn: nothing of what is planned.
+    #[must_use]
+    pub fn as_received(&self) -> Self {
+        Self {
+            shape: Shape {
+                received: self.shape.received.clone(),
+                ..Shape::default()
+            },
+            ..Self::default()
+        }
+    }
+}
+
 /// Computes all that follows from a job. Pure and total: it never panics and shows no number that is not finite.
 ///
 /// # Example

@@ -7,6 +7,7 @@ mod between;
 pub(crate) mod digits;
 mod enter;
 mod entry;
+mod mark;
 mod read;
 mod read_error;
 #[cfg(test)]
@@ -19,6 +20,7 @@ mod unit;
 mod units;
 
 pub use entry::{Entered, Entry, Number, Term, Typed};
+pub use mark::with_mark;
 pub use read::read;
 pub use read_error::{MOST_CHARACTERS, ReadError, ReadErrorKind};
 pub use show::{Grade, Units};

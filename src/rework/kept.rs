@@ -52,6 +52,17 @@ pub struct Kept {
     pub twist: Figure<f64>,
 }
 
+impl Kept {
+    /// How many times as far it bends under the same side load; `None` where nothing is left to bend.
+    ///
+    /// # Source
+    /// Deflection goes with 1/I under the same load: the elastic beam.
+    pub fn bends_further(&self) -> Option<f64> {
+        let times = self.stiffness.value.recip();
+        times.is_finite().then_some(times)
+    }
+}
+
 /// Looks for the weakest places before and after; `None` where there is no shank, or it bore nothing before.
 pub(crate) fn kept(received: &Received, shank: &WantedShank) -> Option<Kept> {
     let end = shank.length.min(received.shank_length) - shank.chamfer;

@@ -6,10 +6,9 @@ use super::drawing::{Canvas, Drawing, Stage, draw};
 use super::geometry::{Geometry, Point, Role};
 use super::marks::Mark;
 use crate::job::Job;
-use crate::letter::is_letter;
 use crate::plan::Plan;
-use crate::quantity::Units;
 use crate::quantity::digits::push_hundredths;
+use crate::quantity::{Length, Units};
 
 /// Millimetres of paper a pixel: a canvas of 1080 is 270 mm, inside the borders of A4 across; text of 14 is 3.5 mm
 /// high, the size of ISO 3098 that is usual at A4.
@@ -52,45 +51,42 @@ pub fn paper(job: &Job, plan: &Plan, stage: Stage, units: Units) -> Drawing {
     })
 }
 
+/// Draws a job and its plan for [`svg`] on paper of a width, at true scale where that fits, else at the largest scale of
+/// ISO 5455 that does. The width is kept to 60–1024 mm.
+///
+/// # Example
+/// ```
+/// use skimwright::{job::Job, plan::plan, quantity::{Length, Units}};
+/// use skimwright::sheet::{Stage, scale_of, true_scale};
+/// let job = Job::default();
+/// let sheet = true_scale(&job, &plan(&job), Stage::Plan, Units::Metric, Length::mm(180.0));
+/// assert_eq!(scale_of(&sheet), (1, 1));
+/// let narrow = true_scale(&job, &plan(&job), Stage::Plan, Units::Metric, Length::mm(90.0));
+/// assert_eq!(scale_of(&narrow), (1, 2));
+/// ```
+pub fn true_scale(job: &Job, plan: &Plan, stage: Stage, units: Units, width: Length) -> Drawing {
+    let canvas = Canvas {
+        width: width.to_mm() / PAPER,
+        text_height: 14.0,
+        target: 32.0,
+        ..Canvas::default()
+    };
+    draw(job, plan, (stage, units), canvas.checked(), |factor| {
+        let (paper, part) = scale_below((factor * PAPER).min(1.0));
+        f64::from(paper) / f64::from(part) / PAPER
+    })
+}
+
+/// The scale that [`svg`] gives to a drawing, paper to part.
+pub fn scale_of(drawing: &Drawing) -> (u32, u32) {
+    scale_below((drawing.scale * PAPER).max(f64::MIN_POSITIVE))
+}
+
 /// The largest scale of ISO 5455 that is no larger than `most`; the smallest one where none is.
 fn scale_below(most: f64) -> (u32, u32) {
     let ratio = |(paper, part): &(u32, u32)| f64::from(*paper) / f64::from(*part);
     let fits = |scale: &&(u32, u32)| ratio(scale) <= most * (1.0 + 1e-9);
     SCALES.iter().find(fits).copied().unwrap_or((1, 10_000))
-}
-
-/// A file name from what a job is called: letters of any script and digits, all else a hyphen, at most 48 characters.
-///
-/// # Example
-/// ```
-/// use skimwright::sheet::file_name;
-/// assert_eq!(file_name("Arbor, 32 mm / 25 mm"), "arbor-32-mm-25-mm-drawing");
-/// assert_eq!(file_name("../.."), "drawing");
-/// ```
-pub fn file_name(title: &str) -> String {
-    const MOST: usize = 48;
-    let safe: String = title
-        .chars()
-        .map(|character| {
-            if character.is_ascii_digit() || is_letter(character) {
-                character.to_ascii_lowercase()
-            } else {
-                '-'
-            }
-        })
-        .collect();
-    let words = safe.split('-').filter(|word| !word.is_empty());
-    let short: String = words
-        .collect::<Vec<_>>()
-        .join("-")
-        .chars()
-        .take(MOST)
-        .collect();
-    // The ending keeps off the names that some systems hold for devices.
-    match short.trim_end_matches('-') {
-        "" => "drawing".to_owned(),
-        name => format!("{name}-drawing"),
-    }
 }
 
 /// A drawing as the text of an SVG file that stands by itself: no style sheet, no script, no other file.
@@ -113,7 +109,23 @@ pub fn file_name(title: &str) -> String {
 /// assert!(file.contains("2 : 1"));
 /// ```
 pub fn svg(drawing: &Drawing, title: &str, note: &str) -> String {
-    let (paper, part) = scale_below((drawing.scale * PAPER).max(f64::MIN_POSITIVE));
+    let (paper, part) = scale_of(drawing);
+    let line = [title, &format!("{paper} : {part}"), note]
+        .into_iter()
+        .filter(|words| !words.is_empty())
+        .collect::<Vec<_>>()
+        .join(" \u{b7} ");
+    file(drawing, title, &line)
+}
+
+/// The same to be shown at any size: it names no scale.
+pub fn picture(drawing: &Drawing) -> String {
+    file(drawing, "", "")
+}
+
+/// The file with a last line, which needs no room where it is empty.
+fn file(drawing: &Drawing, title: &str, line: &str) -> String {
+    let (paper, part) = scale_of(drawing);
     let millimetres = if drawing.scale > 0.0 {
         f64::from(paper) / f64::from(part) / drawing.scale
     } else {
@@ -121,7 +133,11 @@ pub fn svg(drawing: &Drawing, title: &str, note: &str) -> String {
     };
     let text = drawing.text_height;
     let foot = drawing.height + 2.0 * text;
-    let height = foot + text;
+    let height = if line.is_empty() {
+        drawing.height
+    } else {
+        foot + text
+    };
     let mut file = String::new();
     // Writing to a string cannot fail.
     let _ = write!(
@@ -169,12 +185,9 @@ pub fn svg(drawing: &Drawing, title: &str, note: &str) -> String {
         write_text(&mut file, at, &mark.number.to_string());
     }
     file.push_str("</g><g fill=\"#000\">");
-    let line = [title, &format!("{paper} : {part}"), note]
-        .into_iter()
-        .filter(|words| !words.is_empty())
-        .collect::<Vec<_>>()
-        .join(" \u{b7} ");
-    write_text(&mut file, Point::new(text, foot), &line);
+    if !line.is_empty() {
+        write_text(&mut file, Point::new(text, foot), line);
+    }
     file.push_str("</g></svg>\n");
     file
 }
@@ -306,6 +319,11 @@ mod tests {
             }
         }
         check_xml(&svg(&Drawing::default(), "", ""));
+        let [arbor, ..] = demo_jobs();
+        let drawn = paper(&arbor, &plan(&arbor), Stage::Plan, Units::Metric);
+        let shown = picture(&drawn);
+        check_xml(&shown);
+        assert!(!shown.contains(" : ") && shown.contains("<text"));
     }
 
     #[test]

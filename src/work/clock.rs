@@ -27,6 +27,7 @@ pub struct Clock {
 /// It runs from its start to the next pause, end or skip of the step, or the start of another one; several stretches
 /// add up. A second start while it runs is none. A stretch in which any later event bears an earlier moment, or which
 /// is longer than a day, is not counted and marks the clock as broken: what is counted then is less than what was worked.
+/// An owner's answer bears the moment of another device, and tells nothing of this one.
 ///
 /// # Accuracy
 /// That of the device's clock, in whole seconds. One set forward by less than a day cannot be told from work.
@@ -48,7 +49,10 @@ pub fn clock_of(record: &Record, step: WorkStep) -> Clock {
     let mut clock = Clock::default();
     // Only while the clock runs: the moment of the newest event, and whether one before it was later.
     let (mut newest, mut set_back) = (Moment::default(), false);
-    for (_, event) in record.standing() {
+    let here = record
+        .standing()
+        .filter(|(_, event)| !matches!(event.what, What::Answered(_)));
+    for (_, event) in here {
         let Some(since) = clock.since else {
             if is_start_of(event, step) {
                 clock.since = Some(event.at);

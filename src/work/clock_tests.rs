@@ -1,14 +1,14 @@
 //! The clock against rows of events.
 
 use super::*;
-use crate::job::StepEvent;
+use crate::job::{Answered, OfferMark, OwnerSays, StepEvent};
 
 const DAY: u64 = 86_400;
 
 /// An event by a short text: a letter for what happened, and its moment in seconds.
 ///
-/// `S` started, `P` paused, `D` done, `K` skipped, `R` reopened; `s`, `d` the same of another step; `n` a note; a struck
-/// one begins with `-`.
+/// `S` started, `P` paused, `D` done, `K` skipped, `R` reopened; `s`, `d` the same of another step; `n` a note, `a` an owner's answer; a struck one
+/// begins with `-`.
 fn event(text: &str) -> Event {
     let (struck, text) = match text.strip_prefix('-') {
         Some(rest) => (true, rest),
@@ -25,6 +25,12 @@ fn event(text: &str) -> Event {
         "s" => of(WorkStep::Polish, StepState::Started),
         "d" => of(WorkStep::Polish, StepState::Done),
         "n" => What::Note(String::new()),
+        "a" => What::Answered(Answered {
+            to: OfferMark(1),
+            says: OwnerSays::Agree,
+            words: String::new(),
+            by: String::new(),
+        }),
         other => panic!("no event {other}"),
     };
     Event {
@@ -80,6 +86,10 @@ fn stretches_are_counted_as_the_events_say() {
         ("n900 S100 D160", 60.0, None, false),
         ("S100 D160 n50", 60.0, None, false),
         ("S100 P160 S50 D70", 80.0, None, false),
+        // An owner's answer has the moment of his own clock, before or after.
+        ("S100 a50 D500", 400.0, None, false),
+        ("S100 a900 D500", 400.0, None, false),
+        ("S100 a50", 0.0, Some(100), false),
         // The good stretches stay counted beside a broken one.
         ("S100 P160 S200 P190 S300 D310", 70.0, None, true),
         // Still running, and set back meanwhile.

@@ -131,6 +131,24 @@ pub fn current(steps: &[StepNow]) -> usize {
     runs.or_else(open).unwrap_or(steps.len())
 }
 
+/// The steps that are neither done nor left out, in working order.
+pub fn open_steps(steps: &[StepNow]) -> Vec<WorkStep> {
+    let open = steps.iter().filter(|it| !it.how.is_over());
+    open.map(|it| it.step).collect()
+}
+
+/// Those of the open steps that are open whatever the lathe and the tool are: the ones that were begun, and the ones that
+/// no plan leaves out.
+///
+/// A job that was handed back is without lathe and tool, and what is planned of it then is not what its shop planned: a
+/// step of its cuts may be there or be missing. So of these steps only what the record says counts, and there may be more
+/// that are open; never fewer.
+pub fn surely_open_steps(steps: &[StepNow]) -> Vec<WorkStep> {
+    let open = steps.iter().filter(|it| !it.how.is_over());
+    let sure = open.filter(|it| it.how != StepHow::ToDo || is_always_there(it.step));
+    sure.map(|it| it.step).collect()
+}
+
 /// How long the steps that are neither done nor skipped take by the plan, packing not counted; what was worked on a step
 /// that is begun is not taken off. `None` where the plan has no time.
 pub fn time_left(steps: &[StepNow], plan: &Plan) -> Option<Spread> {
@@ -169,6 +187,9 @@ pub fn how_of(record: &Record, step: WorkStep) -> StepHow {
 
 /// Whether the plan has work for a step.
 fn has_work(plan: &Plan, step: WorkStep) -> bool {
+    if is_always_there(step) {
+        return true;
+    }
     let cut = plan.cut_off.as_ref();
     let stock = plan.stock_off.as_ref();
     let has = |kind| stock.is_some_and(|it| it.passes.iter().any(|pass| pass.kind == kind));
@@ -184,8 +205,21 @@ fn has_work(plan: &Plan, step: WorkStep) -> bool {
         | WorkStep::DialIn
         | WorkStep::Chamfer
         | WorkStep::Check
-        | WorkStep::Clean => true,
+        | WorkStep::Clean => false,
     }
+}
+
+/// Whether no plan leaves a step out.
+const fn is_always_there(step: WorkStep) -> bool {
+    matches!(
+        step,
+        WorkStep::Receive
+            | WorkStep::Hold
+            | WorkStep::DialIn
+            | WorkStep::Chamfer
+            | WorkStep::Check
+            | WorkStep::Clean
+    )
 }
 
 #[cfg(test)]

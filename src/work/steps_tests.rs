@@ -446,3 +446,54 @@ fn only_cautions_that_apply_are_said() {
         assert!(!of(&steps, step).warnings.contains(&warning), "{warning:?}");
     }
 }
+
+/// A report is read without the shop's lathe and tool: by the plan of a plain lathe it would tell of cuts that nobody meant.
+#[test]
+fn a_report_tells_of_no_open_step_that_its_shop_did_not_have() {
+    use crate::offer::handed_back;
+    let changes: [fn(&mut Job); 3] = [
+        |job| {
+            job.shop.tool = ToolKind::CubicBoronNitride;
+            job.shop.edge.nose_radius = Some(mm(8, 1));
+        },
+        |job| {
+            job.wanted.diameter = mm(199, 1);
+            job.shop.last_cut = mm(5, 1);
+        },
+        |job| job.shop.last_cut = mm(1, 2),
+    ];
+    let mut differed = false;
+    for change in changes {
+        for ended in [0, 3, WorkStep::ALL.len()] {
+            let mut job = Job::default();
+            change(&mut job);
+            let own = steps(&job, &plan(&job));
+            let done = own.iter().take(ended);
+            job.record = record(done.map(|it| (it.step, StepState::Done)));
+            let own = open_steps(&steps(&job, &plan(&job)));
+            let back = handed_back(&job);
+            let theirs = steps(&back, &plan(&back));
+            let told = surely_open_steps(&theirs);
+            assert!(
+                told.iter().all(|it| own.contains(it)),
+                "{told:?} of {own:?}"
+            );
+            assert_eq!(
+                told.contains(&WorkStep::Check),
+                own.contains(&WorkStep::Check)
+            );
+            differed |= open_steps(&theirs).iter().any(|it| !own.contains(it));
+        }
+    }
+    assert!(
+        differed,
+        "by the plan alone no report would have claimed too much"
+    );
+}
+
+#[test]
+fn what_was_begun_is_open_in_a_report_too() {
+    let (steps, _) = with(|job| job.record = record([(WorkStep::Rough, StepState::Started)]));
+    assert!(surely_open_steps(&steps).contains(&WorkStep::Rough));
+    assert!(!surely_open_steps(&steps).contains(&WorkStep::LastCuts));
+}

@@ -81,7 +81,8 @@ fn install_missing(root: &Path, programs: &[Program]) -> Outcome {
     })
 }
 
-fn finished(job: ScopedJoinHandle<'_, Outcome>) -> Outcome {
+/// Waits for a part of the setup that runs beside others.
+pub(crate) fn finished(job: ScopedJoinHandle<'_, Outcome>) -> Outcome {
     job.join()
         .unwrap_or_else(|_| Err("a part of the setup stopped short.".to_owned()))
 }

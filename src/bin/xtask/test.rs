@@ -3,6 +3,7 @@
 use std::fs;
 use std::path::Path;
 use std::process::Command;
+use std::thread;
 use std::time::Instant;
 
 use crate::run::{run, say, watch};
@@ -52,31 +53,38 @@ type Part = fn(&Path) -> Outcome<(Counts, bool)>;
 pub(crate) fn test(root: &Path, choice: Choice) -> Outcome {
     let begun = Instant::now();
     setup::for_linters(root)?;
-    if choice != Choice::Native {
-        setup::for_browser_tests(root)?;
-    }
     let parts: [(Choice, &str, Part); 3] = [
         (Choice::Native, "native", native),
         (Choice::Web, "web", web),
         (Choice::Page, "page", page),
     ];
-    let mut ran = Vec::new();
-    for (part, name, run_part) in parts {
-        if !choice.includes(part) {
-            continue;
+    thread::scope(|scope| {
+        // What the browser's parts need is built beside the tests on this machine: each leaves a core idle at times.
+        let wanted = choice != Choice::Native;
+        let mut tools = wanted.then(|| scope.spawn(|| setup::for_browser_tests(root)));
+        let mut ran = Vec::new();
+        for (part, name, run_part) in parts {
+            if !choice.includes(part) {
+                continue;
+            }
+            if part != Choice::Native
+                && let Some(tools) = tools.take()
+            {
+                setup::finished(tools)?;
+            }
+            let (counts, passed) = run_part(root)?;
+            ran.push((name, counts));
+            if !passed {
+                print_counts(&ran, begun);
+                return Err(format!("the {name} tests failed: see above."));
+            }
+            if counts.passed == 0 {
+                return Err(format!("the {name} part ran no test."));
+            }
         }
-        let (counts, passed) = run_part(root)?;
-        ran.push((name, counts));
-        if !passed {
-            print_counts(&ran, begun);
-            return Err(format!("the {name} tests failed: see above."));
-        }
-        if counts.passed == 0 {
-            return Err(format!("the {name} part ran no test."));
-        }
-    }
-    print_counts(&ran, begun);
-    Ok(())
+        print_counts(&ran, begun);
+        Ok(())
+    })
 }
 
 /// Formatting, both linters, and the core's tests on this machine.

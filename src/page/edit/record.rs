@@ -1,7 +1,9 @@
 //! Changes to the record at the lathe: what was read and done is added, struck out and brought back, never changed in
 //! what it says. The moment comes with the action, since the reducer knows no clock.
 
-use skimwright::job::{Event, Job, Moment, Reading, Record, StepEvent, StepState, What, WorkStep};
+use skimwright::job::{
+    Event, Job, Moment, OfferMark, Offered, Reading, Record, StepEvent, StepState, What, WorkStep,
+};
 
 /// A change to the record.
 #[derive(Clone, Debug, PartialEq)]
@@ -16,6 +18,8 @@ pub(crate) enum RecordEdit {
     Confirm(u32),
     /// A doubted reading was meant to be this one.
     Meant(u32, Reading, Moment),
+    /// The owner is given this to agree to; the links of older offers that were not answered are let go.
+    Offer(Offered, Moment),
     /// A step begins, stops, is done or left out; with it the clock of the next one begins, where one is named.
     Step(WorkStep, StepState, Option<WorkStep>, Moment),
 }
@@ -24,7 +28,7 @@ impl RecordEdit {
     /// How many events it adds.
     pub(crate) const fn adds(&self) -> usize {
         match self {
-            Self::Add(..) | Self::Meant(..) | Self::Step(_, _, None, _) => 1,
+            Self::Add(..) | Self::Offer(..) | Self::Meant(..) | Self::Step(_, _, None, _) => 1,
             Self::Step(_, _, Some(_), _) => 2,
             Self::Strike(_) | Self::Bring(_) | Self::Confirm(_) => 0,
         }
@@ -50,6 +54,13 @@ impl RecordEdit {
                 event_at(record, *event)?.struck = true;
                 push(record, What::Reading(reading.clone()), *at);
             }
+            Self::Offer(offered, at) => {
+                if newest_offer(record) == Some(offered.mark) {
+                    return None;
+                }
+                forget_unanswered(record);
+                push(record, What::Offered(offered.clone()), *at);
+            }
             Self::Step(step, state, next, at) => {
                 let what = |step, state| What::Step(StepEvent { step, state });
                 push(record, bounded(what(*step, state.clone())), *at);
@@ -68,6 +79,35 @@ fn push(record: &mut Record, what: What, at: Moment) {
         struck: false,
         what,
     });
+}
+
+/// The mark of the offer that was made last.
+fn newest_offer(record: &Record) -> Option<OfferMark> {
+    record
+        .standing()
+        .rev()
+        .find_map(|(_, event)| match &event.what {
+            What::Offered(offered) => Some(offered.mark),
+            _ => None,
+        })
+}
+
+/// Empties the links of the offers that nobody answered: they would make the record grow with every try.
+fn forget_unanswered(record: &mut Record) {
+    let answered: Vec<OfferMark> = record
+        .standing()
+        .filter_map(|(_, event)| match &event.what {
+            What::Answered(answered) => Some(answered.to),
+            _ => None,
+        })
+        .collect();
+    for event in &mut record.events {
+        if let What::Offered(offered) = &mut event.what
+            && !answered.contains(&offered.mark)
+        {
+            offered.link.clear();
+        }
+    }
 }
 
 fn event_at(record: &mut Record, event: u32) -> Option<&mut Event> {

@@ -7,7 +7,8 @@ use wasm_bindgen::JsValue;
 use yew::prelude::*;
 
 use super::storage::store_address;
-use crate::page::state::{Action, Notice};
+use crate::page::owner::{Visit, visit};
+use crate::page::state::Action;
 use crate::page::store::Store;
 
 /// Browsers drop or refuse address changes that come too fast.
@@ -27,7 +28,7 @@ enum Whose {
     Own,
     /// That of a link that was opened: loading the page anew must ask again.
     Visitor,
-    /// Nobody's: the link could not be opened, and stands there to be tried again until that was read.
+    /// Nobody's: the link brought nothing, and stands there to be tried again until that was read.
     Unopened,
 }
 
@@ -35,15 +36,23 @@ enum Whose {
 #[hook]
 pub(crate) fn use_address(store: &Store) {
     let whose = match (&store.notice, &store.own) {
-        (Some(Notice::BadLink(_)), _) => Whose::Unopened,
+        (Some(notice), _) if notice.is_of_link() => Whose::Unopened,
+        // An answer stands there until the job that it belongs to was found.
+        _ if store.sharing.answer_waits() => Whose::Unopened,
         (_, Some(_)) => Whose::Visitor,
         (_, None) => Whose::Own,
     };
-    use_effect_with((store.job.clone(), whose), |(job, whose)| {
-        let (job, whose) = (job.clone(), *whose);
+    let back = store.print.handed_back;
+    use_effect_with((store.job.clone(), whose, back), |(job, whose, back)| {
+        let (job, whose, back) = (job.clone(), *whose, *back);
         let timeout = (whose != Whose::Unopened).then(|| {
             Timeout::new(PAUSE_IN_MS, move || {
-                if let Ok(text) = link::encode(&job) {
+                let text = if back {
+                    link::encode_handed_back(&job)
+                } else {
+                    link::encode(&job)
+                };
+                if let Ok(text) = text {
                     write_address(&text, whose);
                 }
             })
@@ -59,8 +68,13 @@ fn write_address(text: &str, whose: Whose) {
             store_address(text);
         }
     };
-    if address() == text {
+    let stands = address();
+    if stands == text {
         remember();
+        return;
+    }
+    // Put there a moment ago, it is the page of an owner, which is being loaded.
+    if visit(&stands) != Visit::Shop {
         return;
     }
     let Some(history) = web_sys::window().and_then(|window| window.history().ok()) else {
@@ -81,11 +95,32 @@ pub(crate) fn use_links_opened(store: &Store) {
         let listener = web_sys::window().map(|window| {
             EventListener::new(&window, "hashchange", move |_| {
                 let text = address();
-                if !text.is_empty() {
+                if text.is_empty() {
+                    return;
+                }
+                // An owner's page is another page.
+                if visit(&text) == Visit::Shop {
                     dispatcher.dispatch(Action::OpenLink(text));
+                } else {
+                    reload();
                 }
             })
         });
         move || drop(listener)
     });
+}
+
+/// Loads the page anew when another link is put into the address.
+#[hook]
+pub(crate) fn use_reload_for_links() {
+    use_effect_with((), move |()| {
+        let listener = web_sys::window()
+            .map(|window| EventListener::new(&window, "hashchange", move |_| reload()));
+        move || drop(listener)
+    });
+}
+
+fn reload() {
+    // Where it is refused the page stays as it is, and the person loads it himself.
+    let _ = web_sys::window().map(|window| window.location().reload());
 }

@@ -73,3 +73,8 @@ pub(crate) fn at_once<E: 'static>(
     let dispatcher = store.dispatcher();
     Callback::from(move |_: E| dispatcher.dispatch(Action::Lathe(action(now()))))
 }
+
+/// A moment of the record by the person's own calendar.
+pub(crate) fn calendar(at: Moment) -> Calendar {
+    moment(at.to_unix_seconds().saturating_mul(1000))
+}

@@ -2,8 +2,8 @@
 
 use std::rc::Rc;
 
-use skimwright::job::Moment;
-use skimwright::link::{KeptJob, decode_kept_job};
+use skimwright::job::{Job, Moment};
+use skimwright::link::{KeptJob, decode_kept_job, encode_to_keep};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::File;
 
@@ -30,7 +30,24 @@ pub(crate) fn save_jobs(store: &Store, only: Option<&str>) {
         _ => format!("skimwright-jobs-{}.json", today()),
     };
     let readable = entries.into_iter().filter(|it| it.job().is_some());
-    let kept: Vec<KeptJob> = readable.map(kept_of).collect();
+    save_kept(store, readable.map(kept_of).collect(), name);
+}
+
+/// Saves a job that is not kept here, as a file of this name.
+pub(crate) fn save_job(store: &Store, job: &Job, name: String) {
+    let Ok(text) = encode_to_keep(job) else {
+        return;
+    };
+    let kept = KeptJob {
+        id: "job".to_owned(),
+        state: job.progress().code().to_owned(),
+        changed: None,
+        text,
+    };
+    save_kept(store, vec![kept], name);
+}
+
+fn save_kept(store: &Store, kept: Vec<KeptJob>, name: String) {
     let dispatcher = store.dispatcher();
     spawn_local(async move {
         let told = match job_file_text(&kept).await {

@@ -1,42 +1,59 @@
-//! Handing the link on: by the system's share sheet, else by the clipboard, else by hand.
+//! Handing a link on: by the system's share sheet, else by the clipboard, else by hand.
 
-use skimwright::link;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
+use yew::Callback;
 
-use crate::page::state::{Action, Notice};
-use crate::page::store::{Store, words};
-use crate::page::words::Text;
+use crate::page::sharing::Handed;
 
-/// Shares the job; must be called from a tap or a key, or browsers refuse.
-pub(crate) fn share_job(store: &Store) {
-    let Some(url) = link_of(store) else { return };
-    let dispatcher = store.dispatcher();
-    let sheet = ask_share_sheet(words(store).say(Text::ShareTitle), &url);
+/// The address of this page with a text behind `#`.
+pub(crate) fn address_of(text: &str) -> String {
+    let href = web_sys::window().and_then(|window| window.location().href().ok());
+    let href = href.unwrap_or_default();
+    let page = href.split('#').next().unwrap_or_default();
+    format!("{page}#{text}")
+}
+
+/// Shares a link; must be called from a tap or a key, or browsers refuse. Nothing is told where the person closed the
+/// sheet.
+pub(crate) fn share_link(title: &str, url: String, told: Callback<Handed>) {
+    let sheet = ask_share_sheet(title, &url);
     spawn_local(async move {
         if let Some(sheet) = sheet {
             match JsFuture::from(sheet).await {
-                Ok(_) => return,
+                Ok(_) => return told.emit(Handed::Shared),
                 // The person closed the sheet: nothing more is wanted.
                 Err(error) if is_abort(&error) => return,
                 Err(_) => {}
             }
         }
-        let told = if copy(&url).await {
-            Notice::Copied
-        } else {
-            Notice::ShareFailed(url)
-        };
-        dispatcher.dispatch(Action::Tell(Some(told)));
+        told.emit(copied(&url).await);
     });
 }
 
-/// The page's address with the job in it.
-fn link_of(store: &Store) -> Option<String> {
-    let text = link::encode(&store.job).ok()?;
-    let href = web_sys::window()?.location().href().ok()?;
-    let page = href.split('#').next().unwrap_or_default();
-    Some(format!("{page}#{text}"))
+/// Copies a link.
+pub(crate) fn copy_link(url: String, told: Callback<Handed>) {
+    spawn_local(async move { told.emit(copied(&url).await) });
+}
+
+async fn copied(url: &str) -> Handed {
+    if copy(url).await {
+        Handed::Copied
+    } else {
+        Handed::Failed
+    }
+}
+
+/// A letter to nobody yet, for the person's own mail program.
+pub(crate) fn mail_to(subject: &str, url: &str) -> String {
+    let part = |text: &str| String::from(js_sys::encode_uri_component(text));
+    format!("mailto:?subject={}&body={}", part(subject), part(url))
+}
+
+/// An image that stands in the page itself.
+pub(crate) fn image_of(svg: &str) -> String {
+    let text = String::from(js_sys::encode_uri_component(svg));
+    format!("data:image/svg+xml,{text}")
 }
 
 /// The promise of the share sheet, where the browser has one.

@@ -1,6 +1,7 @@
 //! What is kept in local storage: the small copy of the open job, the shop's lathes and tools, and the view.
 
 use gloo_events::EventListener;
+use skimwright::job::OfferMark;
 use skimwright::link::encode_kept;
 use skimwright::quantity::Units;
 use yew::prelude::*;
@@ -10,6 +11,7 @@ use crate::page::shelf::ShelfAction;
 use crate::page::state::{Action, Look, Stage};
 use crate::page::store::Store;
 use crate::page::taught::Taught;
+use crate::page::words::Language;
 
 const JOB: &str = "skimwright.job";
 /// What could not be read is put here rather than lost.
@@ -25,6 +27,8 @@ const TAUGHT: &str = "skimwright.taught";
 const VIEW: &str = "skimwright.view";
 /// Lathes and tools that are kept for other jobs.
 const SHOP: &str = "skimwright.shop";
+/// The answer to an offer, kept on its owner's device; the mark of the offer stands behind it.
+const ANSWER: &str = "skimwright.answer.";
 /// What this page itself wrote into the address last.
 const ADDRESS: &str = "skimwright.address";
 
@@ -61,6 +65,16 @@ pub(crate) fn store_address(address: &str) {
 /// Puts away what could not be read.
 pub(crate) fn put_aside(text: &str) {
     write(ASIDE, text);
+}
+
+/// What was answered to an offer on this device.
+pub(crate) fn kept_answer(to: OfferMark) -> Option<String> {
+    read(&format!("{ANSWER}{to}"))
+}
+
+/// Keeps it.
+pub(crate) fn keep_answer(to: OfferMark, text: &str) {
+    write(&format!("{ANSWER}{to}"), text);
 }
 
 /// What was put away.
@@ -152,12 +166,22 @@ pub(crate) fn use_taught_kept(store: &Store) {
     });
 }
 
-/// Keeps units, look, stage and thumb.
+/// Keeps units, look, stage and thumb, and the language once the person chose one: until then the browser's is followed.
 #[hook]
 pub(crate) fn use_view_kept(store: &Store) {
+    let first = use_memo((), {
+        let language = store.tongue.language();
+        move |()| language
+    });
     use_effect_with(
-        (store.units, store.look, store.stage, store.lathe.thumb),
-        |(units, look, stage, thumb)| {
+        (
+            store.units,
+            store.look,
+            store.stage,
+            store.lathe.thumb,
+            store.tongue.language(),
+        ),
+        move |(units, look, stage, thumb, language)| {
             let units = match units {
                 Units::Metric => 'm',
                 Units::InchDecimal => 'i',
@@ -174,18 +198,27 @@ pub(crate) fn use_view_kept(store: &Store) {
                 Stage::Wanted => 'w',
                 Stage::Plan => 'p',
                 Stage::Cut => 'c',
+                Stage::HandBack => 'h',
             };
             let thumb = match thumb {
                 Thumb::Right => 'r',
                 Thumb::Left => 'l',
             };
-            write(VIEW, &String::from_iter([units, look, stage, thumb]));
+            let is_chosen = language != &*first || stored_view().4.is_some();
+            let language = match language {
+                _ if !is_chosen => None,
+                Language::English => Some('e'),
+                Language::German => Some('d'),
+                Language::Spanish => Some('s'),
+            };
+            let marks = [units, look, stage, thumb].into_iter().chain(language);
+            write(VIEW, &marks.collect::<String>());
         },
     );
 }
 
-/// The view kept; whatever cannot be read is as at first.
-pub(crate) fn stored_view() -> (Units, Look, Stage, Thumb) {
+/// The view kept; whatever cannot be read is as at first. No language: none was chosen yet.
+pub(crate) fn stored_view() -> (Units, Look, Stage, Thumb, Option<Language>) {
     let text = read(VIEW).unwrap_or_default();
     let mut marks = text.chars();
     let units = match marks.next() {
@@ -203,11 +236,18 @@ pub(crate) fn stored_view() -> (Units, Look, Stage, Thumb) {
         Some('w') => Stage::Wanted,
         Some('p') => Stage::Plan,
         Some('c') => Stage::Cut,
+        Some('h') => Stage::HandBack,
         _ => Stage::Received,
     };
     let thumb = match marks.next() {
         Some('l') => Thumb::Left,
         _ => Thumb::Right,
     };
-    (units, look, stage, thumb)
+    let language = match marks.next() {
+        Some('e') => Some(Language::English),
+        Some('d') => Some(Language::German),
+        Some('s') => Some(Language::Spanish),
+        _ => None,
+    };
+    (units, look, stage, thumb, language)
 }

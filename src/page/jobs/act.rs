@@ -115,8 +115,14 @@ impl State {
             JobsAction::TakeIn(incoming, unread) => self.take_in(&incoming, &unread),
             JobsAction::FileSaved(count) => self.tell_in_jobs(Told::Saved(count)),
             JobsAction::FileFailed(trouble) => self.tell_in_jobs(Told::FileFailed(trouble)),
-            JobsAction::Found(found) => self.take_found(&found),
-            JobsAction::NoDatabase(keeping) => self.jobs.keeping = keeping,
+            JobsAction::Found(found) => {
+                self.take_found(&found);
+                self.jobs_are_known();
+            }
+            JobsAction::NoDatabase(keeping) => {
+                self.jobs.keeping = keeping;
+                self.jobs_are_known();
+            }
             JobsAction::Written(written) => self.take_written(&written),
             JobsAction::Conflict(stored) => self.keep_both(&stored),
             JobsAction::Failed(trouble) => self.jobs.trouble = Some(trouble),
@@ -129,7 +135,7 @@ impl State {
     }
 
     /// One's own job: the one on the screen, unless that is a visitor's.
-    pub(super) fn mine(&self) -> &Rc<Job> {
+    pub(in crate::page) fn mine(&self) -> &Rc<Job> {
         self.own.as_ref().unwrap_or(&self.job)
     }
 
@@ -215,6 +221,7 @@ impl State {
     /// Makes a visitor's job one of one's own, beside all others.
     pub(in crate::page) fn keep_visitor(&mut self) {
         if self.own.take().is_some() {
+            self.print.handed_back = false;
             let before = self.jobs.current.clone();
             let job = Rc::clone(&self.job);
             self.add_open(&job);
@@ -241,7 +248,7 @@ impl State {
     }
 
     /// Opens a job of the list; `false` where it cannot be read.
-    pub(super) fn open_job(&mut self, id: &str) -> bool {
+    pub(in crate::page) fn open_job(&mut self, id: &str) -> bool {
         let Some((id, job)) = self
             .jobs
             .entry(id)
@@ -263,7 +270,7 @@ impl State {
     }
 
     pub(super) fn words(&self) -> Words {
-        Words::new(self.units, &self.job)
+        Words::new(self.units, &self.job).in_tongue(self.tongue)
     }
 
     fn duplicate(&mut self, id: &str) {
@@ -272,6 +279,10 @@ impl State {
             return;
         };
         job.title = shortened(&words.copy_of(&job.title));
+        // Its owner was shown the other one, and answers to that.
+        job.record
+            .events
+            .retain(|event| !event.what.is_with_owner());
         let new = self.jobs.new_id();
         if let Some(mut entry) = Entry::of(new, &job) {
             entry.touch();
@@ -320,6 +331,7 @@ impl State {
     /// Opens the newest job that can be read, or a plain new one; a visitor's job stays on the screen.
     pub(super) fn open_another(&mut self) {
         let visitor = self.own.is_some().then(|| Rc::clone(&self.job));
+        let is_report = self.print.handed_back;
         let aside = self.jobs.aside.clone();
         let opens = |it: &&Entry| Some(&it.text) != aside.as_ref() && it.job().is_some();
         let next = self.jobs.standing().find(opens);
@@ -338,6 +350,8 @@ impl State {
             self.past.clear();
             self.future.clear();
             self.set_job(visitor);
+            // A report stays one: there is nothing to change in it.
+            self.print.handed_back = is_report;
         }
     }
 

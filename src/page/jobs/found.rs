@@ -2,6 +2,8 @@
 
 use std::rc::Rc;
 
+use skimwright::offer::on_paper;
+
 use super::entry::{Entry, Newer, Of, newer};
 use super::list::Keeping;
 use crate::page::state::{Notice, State};
@@ -185,13 +187,17 @@ impl State {
 
     /// A link that holds a job of one's own opens that one.
     pub(in crate::page) fn know_own_link(&mut self) {
-        if self.own.is_none() {
+        // A report is read as what it is, also where the job is one's own.
+        if self.own.is_none() || self.print.handed_back {
             return;
         }
         let Ok(text) = skimwright::link::encode_to_keep(&self.job) else {
             return;
         };
         let known = self.jobs.standing().find(|it| *it.text == *text);
+        // The code on paper holds it without what is private.
+        let printed = |it: &&Entry| it.job().is_some_and(|job| on_paper(&job) == *self.job);
+        let known = known.or_else(|| self.jobs.standing().find(printed));
         if let Some(id) = known.map(|it| Rc::clone(&it.id)) {
             self.open_job(&id);
         }

@@ -10,13 +10,14 @@ use std::rc::Rc;
 
 use skimwright::demo::demo_jobs;
 use skimwright::job::Job;
-use skimwright::link::encode;
+use skimwright::link::{encode, encode_handed_back, encode_to_keep};
+use skimwright::offer::{handed_back, on_paper};
 
 use super::act::JobsAction;
 use super::entry::{Entry, Newer, Of, newer, read_of, write_of};
 use super::found::Found;
 use super::list_tests::{after, found, jobs, named, opened, written};
-use crate::page::state::{Action, Notice, Saved, State};
+use crate::page::state::{Action, Notice, Saved, Stage, State};
 
 fn job(title: &str) -> Job {
     Job {
@@ -291,4 +292,40 @@ fn a_link_without_a_job_of_ones_own_is_kept_as_a_new_one() {
     assert_eq!(*state.job, other);
     let again = opened("tab");
     assert_eq!(again.jobs.list.len(), 0);
+}
+
+#[test]
+fn a_report_stays_one_when_the_job_under_it_goes() {
+    let mut state = opened("tab");
+    for title in ["One", "Two"] {
+        state = after(state, [Action::Reset, named(title)]);
+    }
+    let state = state.after(Action::OpenLink(
+        encode_handed_back(&handed_back(&job("Theirs"))).unwrap(),
+    ));
+    let mut state = state;
+    for _ in 0..2 {
+        // Each time another one of one's own is opened under it, the last time a plain new one.
+        let open = state.jobs.current.clone().unwrap();
+        let left = state.clone().after(jobs(JobsAction::Trash(open)));
+        assert!(left.print.handed_back && left.own.is_some());
+        assert_eq!((left.stage, &left.job), (Stage::HandBack, &state.job));
+        assert_ne!(left.jobs.current, state.jobs.current);
+        state = left;
+    }
+    assert!(!state.after(Action::BackToOwn).print.handed_back);
+}
+
+#[test]
+fn ones_own_job_is_known_by_the_code_on_its_sheet() {
+    let mut job = job("Mine");
+    job.shop.rates.currency = "EUR".to_owned();
+    let own = encode_to_keep(&job).unwrap();
+    let printed = encode(&on_paper(&job)).unwrap();
+    assert_ne!(own, printed);
+    let state = State::open(Some(&own), "", None).with_kept("tab".into(), None);
+    let state = after(state, [found(Vec::new()), Action::Reset, named("Other")]);
+    let state = state.after(Action::OpenLink(printed));
+    assert!(state.own.is_none());
+    assert_eq!(*state.job, job);
 }

@@ -26,10 +26,10 @@ fn question(store: &Store, doubt: Doubt, reading: &Reading) -> Html {
     let words = words(store);
     let say = |text| words.say(Text::Lathe(text));
     let event = doubt.event;
-    let read = words.units().entry(reading.value.entry());
+    let read = words.typed(reading.value.entry());
     let meant = doubt.meant.and_then(|meant| as_meant(reading, meant));
     let meant = meant.map(|meant| {
-        let label = words.i_meant(&words.units().entry(meant.value.entry()));
+        let label = words.i_meant(&words.typed(meant.value.entry()));
         let act = at_once(store, move |at| {
             LatheAction::Meant(event, meant.clone(), at)
         });

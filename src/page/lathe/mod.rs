@@ -30,4 +30,8 @@ pub(crate) use at_lathe::{AtLathe, LatheAction, Thumb, same_but_record};
 pub(crate) use keypad::{Keypad, PadAction, PadFor, PadKey, PadPlace, PadSlot, PadWrong};
 
 #[cfg(target_arch = "wasm32")]
+pub(crate) use proof::{verdict_class, verdict_shape};
+#[cfg(target_arch = "wasm32")]
 pub(crate) use screen::CutStage;
+#[cfg(target_arch = "wasm32")]
+pub(crate) use step::{dial_text, dialled};

@@ -2,8 +2,9 @@
 
 use skimwright::job::DialReads;
 use skimwright::measuring::{Advice, CutNext, Next, WhyMeasure, WhyStop, divisions, expected};
-use skimwright::quantity::{Length, show};
+use skimwright::quantity::Length;
 use skimwright::work::StepNow;
+use skimwright::working::Value;
 use yew::prelude::*;
 
 use super::figure::large_figure;
@@ -40,8 +41,8 @@ fn cut(store: &Store, words: Words, advice: &Advice, next: &CutNext) -> Html {
     let speed = next.spindle_speed;
     let feed = next.feed;
     let shown: Vec<Option<Fact>> = vec![
-        speed.map(|speed| (say(OfLathe::Speed), show::rotation(speed))),
-        feed.map(|feed| (say(OfLathe::Feed), words.units().feed(feed))),
+        speed.map(|speed| (say(OfLathe::Speed), words.value(Value::Rotation(speed)))),
+        feed.map(|feed| (say(OfLathe::Feed), words.value(Value::Feed(feed)))),
         Some((
             say(OfLathe::DiameterAfter),
             words.with_range(next.diameter_after.value, range),
@@ -66,7 +67,7 @@ fn cut(store: &Store, words: Words, advice: &Advice, next: &CutNext) -> Html {
     let graduation = dialled(store, next.graduation, Some(next.graduation));
     let marks = divisions(next.dialled, next.graduation)
         .filter(|_| !next.spring)
-        .map(|count| words.divisions(&count, &graduation));
+        .map(|count| words.divisions(&words.marked(count), &graduation));
     let kind = if next.spring {
         say(OfLathe::SpringTitle)
     } else {

@@ -68,7 +68,7 @@ fn Pad() -> Html {
                 { for KEYS.into_iter().map(|sign| key(&store, sign)) }
                 { any_key(&store, PadKey::Erase, "⌫", Some(say(OfLathe::PadErase))) }
                 { key(&store, '0') }
-                { any_key(&store, PadKey::Sign('.'), ".", Some(say(OfLathe::PadMark))) }
+                { any_key(&store, PadKey::Sign('.'), &words.decimal_mark().to_string(), Some(say(OfLathe::PadMark))) }
             </div>
             <button type="button" class="act act-main pad-keep" onclick={keep}>{ say(OfLathe::PadKeep) }</button>
             </div>
@@ -113,12 +113,13 @@ fn shown(store: &Store, pad: &Keypad, understood: &Result<Keyed, PadWrong>) -> H
     let unit = pad.unit(PadSlot::Value, store.units).sign();
     let number = match understood {
         Ok(keyed) => {
-            let front: String = keyed.text.chars().take(keyed.kept).collect();
-            let back: String = keyed.text.chars().skip(keyed.kept).collect();
+            let text = words.marked(keyed.text.clone());
+            let front: String = text.chars().take(keyed.kept).collect();
+            let back: String = text.chars().skip(keyed.kept).collect();
             html! { <><span class="pad-kept">{ front }</span>{ back }</> }
         }
         Err(_) if pad.value.is_empty() => html! { <span class="pad-kept">{ "–" }</span> },
-        Err(_) => html! { { pad.value.clone() } },
+        Err(_) => html! { { words.marked(pad.value.clone()) } },
     };
     let wrong = match understood {
         Err(wrong) if !pad.value.is_empty() || pad.tried => Some(words.pad_wrong(wrong)),
@@ -129,7 +130,10 @@ fn shown(store: &Store, pad: &Keypad, understood: &Result<Keyed, PadWrong>) -> H
         Some(before) => {
             let decimals = pad.decimals(&store.job, store.units);
             let unit = pad.unit(PadSlot::Value, store.units);
-            words.pad_before(&shown_bare(before, unit, decimals), unit.sign())
+            words.pad_before(
+                &words.marked(shown_bare(before, unit, decimals)),
+                unit.sign(),
+            )
         }
         None => words.say(Text::Lathe(OfLathe::PadPlain)).to_owned(),
     };
@@ -195,7 +199,7 @@ fn slot(store: &Store, pad: &Keypad, slot: PadSlot) -> Html {
         <div class={classes!("pad-slot", (pad.slot == slot).then_some("pad-slot-chosen"))}>
             <label for={id}>{ say(OfLathe::PadSlot(slot)) }</label>
             <input {id} autofocus={slot == PadSlot::Value} class="field-input" type="text" inputmode="none" autocomplete="off" enterkeyhint="done"
-                value={pad.text(slot).to_owned()} {placeholder}
+                value={words.marked(pad.text(slot).to_owned())} {placeholder}
                 aria-describedby={told.clone()} aria-invalid={wrong.is_some().then_some("true")}
                 {oninput} {onfocus} {onkeydown} />
             <span aria-hidden="true">{ pad.unit(slot, store.units).sign() }</span>

@@ -78,8 +78,8 @@ fn verdict(store: &Store, at: u8, verdict: &Verdict) -> Html {
     html! {
         <li class="verdict">
             <p class="verdict-of">{ words.verdict_of(&verdict.of) }</p>
-            <p class={classes!("verdict-is", class(verdict.is))}>
-                { shape(verdict.is) }
+            <p class={classes!("verdict-is", verdict_class(verdict.is))}>
+                { verdict_shape(verdict.is) }
                 <strong>{ say(OfLathe::Verdict(verdict.is)) }</strong>
             </p>
             if let Some(measured) = words.verdict_measured(verdict) {
@@ -96,7 +96,7 @@ fn verdict(store: &Store, at: u8, verdict: &Verdict) -> Html {
     }
 }
 
-const fn class(is: VerdictIs) -> &'static str {
+pub(crate) const fn verdict_class(is: VerdictIs) -> &'static str {
     match is {
         VerdictIs::In => "verdict-in",
         VerdictIs::Over | VerdictIs::Under => "verdict-out",
@@ -105,7 +105,7 @@ const fn class(is: VerdictIs) -> &'static str {
 }
 
 /// Told by its outline: a tick in a ring, arrows out of a bar, a ring that is not closed.
-fn shape(is: VerdictIs) -> Html {
+pub(crate) fn verdict_shape(is: VerdictIs) -> Html {
     let lines = match is {
         VerdictIs::In => "M2 12a10 10 0 1 0 20 0a10 10 0 1 0 -20 0M7 12l4 4l7 -8",
         VerdictIs::Over => "M3 21h18M12 17V3M6 9l6 -6l6 6",

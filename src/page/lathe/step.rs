@@ -2,8 +2,9 @@
 
 use skimwright::job::{Record, WorkStep};
 use skimwright::measuring::{Next, dialled_bare};
-use skimwright::quantity::{Entered, Length, show};
+use skimwright::quantity::{Entered, Length};
 use skimwright::work::{Dial, StepHow, StepNow, StepWarning};
+use skimwright::working::Value;
 use yew::prelude::*;
 
 use super::LatheAction;
@@ -137,16 +138,21 @@ fn middle(store: &Store, step: &StepNow) -> Html {
 pub(super) fn plan_facts(words: Words, step: &StepNow) -> Vec<Fact> {
     let say = |text| words.say(Text::Lathe(text));
     let speed = step.spindle_speed;
-    let speed = speed.map(|speed| (say(OfLathe::Speed), show::rotation(speed)));
+    let speed = speed.map(|speed| (say(OfLathe::Speed), words.value(Value::Rotation(speed))));
     let feed = step.feed;
-    let feed = feed.map(|feed| (say(OfLathe::Feed), words.units().feed(feed)));
+    let feed = feed.map(|feed| (say(OfLathe::Feed), words.value(Value::Feed(feed))));
     let further = step.figures.iter().map(|figure| words.step_figure(figure));
     speed.into_iter().chain(feed).chain(further).collect()
 }
 
 /// The figure of a step that no advice is needed for.
 pub(super) fn dial_view(store: &Store, words: Words, dial: &Dial) -> Html {
-    let text = match *dial {
+    figure_with(&dial_text(store, words, dial), words.dial_means(dial))
+}
+
+/// The figure of a step in words.
+pub(crate) fn dial_text(store: &Store, words: Words, dial: &Dial) -> String {
+    match *dial {
         Dial::AsGiven(length)
         | Dial::CutMark(length)
         | Dial::Grip(length)
@@ -157,22 +163,21 @@ pub(super) fn dial_view(store: &Store, words: Words, dial: &Dial) -> Html {
             words.size(length)
         }
         Dial::Infeed(length) => dialled(store, length, None),
-    };
-    figure_with(&text, words.dial_means(dial))
+    }
 }
 
 /// What is dialled in, in the unit and with the decimals of the dial.
-pub(super) fn dialled(store: &Store, length: Length, division: Option<Length>) -> String {
+pub(crate) fn dialled(store: &Store, length: Length, division: Option<Length>) -> String {
     let unit = store.unit_of_dial();
     let entered = store.job.shop.machine.graduation.as_ref();
     let division = division
         .or_else(|| entered.map(Entered::value))
         .unwrap_or_default();
-    format!(
+    words(store).marked(format!(
         "{}\u{a0}{}",
         dialled_bare(length, division, unit),
         unit.sign()
-    )
+    ))
 }
 
 /// A figure with what it means below it.

@@ -10,6 +10,7 @@ use crate::page::figures::more_figures;
 use crate::page::finish::finish;
 use crate::page::holding::{dialling_in, holding};
 use crate::page::passes::pass_table;
+use crate::page::print::{exports, print_tools};
 use crate::page::shop::shop_panels;
 use crate::page::spending::spending;
 use crate::page::store::{Store, words};
@@ -20,6 +21,7 @@ pub(crate) fn plan_stage(store: &Store) -> Html {
     let words = words(store);
     html! {
         <>
+            { print_tools(store) }
             { pass_table(store) }
             { holding(store) }
             { dialling_in(store) }
@@ -54,6 +56,7 @@ pub(crate) fn plan_stage(store: &Store) -> Html {
             { shop_panels(store) }
             { strength(store) }
             { more_figures(store) }
+            { exports(store) }
         </>
     }
 }

@@ -15,11 +15,8 @@ use skimwright::tables::{
     ColletSize, CuttingGroup, FileBite, FitKind, HoleClass, SeatLoad, Shank, ShankForm, SleeveDuty,
 };
 
+use super::Words;
 use super::about_instruments::OfInstruments;
-use super::{
-    Language, Words, english_becomes, english_cut, english_groups, english_receiver,
-    english_recognise, english_shop, english_strength, english_tools,
-};
 use crate::page::options::Standard;
 pub(super) use crate::page::shelf::Question;
 use crate::page::shelf::Shelf;
@@ -159,226 +156,164 @@ pub(crate) struct Ask {
 impl Words {
     /// Whether a tool turns the metal.
     pub(crate) fn tool_verdict(self, verdict: Verdict) -> &'static str {
-        match self.language {
-            Language::English => english_tools::verdict(verdict),
-        }
+        said!(self, tools::verdict(verdict))
     }
 
     /// Why to grind instead of turning.
     pub(crate) fn grind_reason(self, reason: GrindReason) -> String {
-        match self.language {
-            Language::English => english_tools::grind(self, reason),
-        }
+        said!(self, tools::grind(self, reason))
     }
 
     /// A step of the rework.
     pub(crate) fn step(self, step: Step) -> &'static str {
-        match self.language {
-            Language::English => english_cut::step(step),
-        }
+        said!(self, cut::step(step))
     }
 
     /// A finer group of the material, with its hardness.
     pub(crate) fn cutting_group(self, group: Option<CuttingGroup>) -> String {
-        match self.language {
-            Language::English => english_groups::cutting_group(group),
-        }
+        said!(self, groups::cutting_group(group))
     }
 
     /// How a file takes to the part.
     pub(crate) fn file_bite(self, bite: Option<FileBite>) -> &'static str {
-        match self.language {
-            Language::English => english_groups::file_bite(bite),
-        }
+        said!(self, groups::file_bite(bite))
     }
 
     /// The label of a list of speeds or feeds itself.
     pub(crate) fn list_label(self, field: Field) -> &'static str {
-        match self.language {
-            Language::English => english_shop::list_label(field),
-        }
+        said!(self, shop::list_label(field))
     }
 
     /// The note under a list of speeds or feeds.
     pub(crate) fn list_hint(self) -> &'static str {
-        match self.language {
-            Language::English => english_shop::LIST_HINT,
-        }
+        said!(self, shop::LIST_HINT)
     }
 
     /// What a list of speeds or feeds comes to.
     pub(crate) fn gears(self, field: Field, list: &[&Entry]) -> String {
         let shown = |entry: Option<&&Entry>| {
-            let entry = entry.map(|entry| self.units().entry_value(entry));
+            let entry = entry.map(|entry| self.marked(self.units().entry_value(entry)));
             entry.unwrap_or_default()
         };
         let (from, to) = (shown(list.first()), shown(list.last()));
         let (from, _) = super::split_unit(&from);
-        match self.language {
-            Language::English => english_shop::gears(field, list.len(), from, &to),
-        }
+        said!(self, shop::gears(self, field, list.len(), from, &to))
     }
 
     /// What is wrong with a list of speeds or feeds.
     pub(super) fn bad_list(self, field: Field, error: &GearsError) -> String {
-        match self.language {
-            Language::English => english_shop::bad_list(self, field, error),
-        }
+        said!(self, shop::bad_list(self, field, error))
     }
 
     /// The name of a pinned pass.
     pub(crate) fn pin(self, index: u8) -> String {
-        match self.language {
-            Language::English => english_shop::pin(index),
-        }
+        said!(self, shop::pin(index))
     }
 
     /// What a pinned pass is, in one line.
     pub(crate) fn pin_line(self, job: &Job, index: u8) -> Option<String> {
         let pin = job.setup.pins.get(usize::from(index))?;
         let (after, infeed) = (self.entered(&pin.after), self.entered(&pin.infeed));
-        match self.language {
-            Language::English => Some(english_shop::pin_line(&after, &infeed)),
-        }
+        Some(said!(self, shop::pin_line(&after, &infeed)))
     }
 
     /// A planned pass, as one that can be pinned.
     pub(crate) fn planned(self, number: usize, after: Length) -> String {
-        match self.language {
-            Language::English => english_shop::planned(number, &self.size(after)),
-        }
+        said!(self, shop::planned(number, &self.size(after)))
     }
 
     /// What is asked before something that is kept goes.
     pub(crate) fn question(self, question: Question, name: &str) -> String {
-        match self.language {
-            Language::English => english_shop::question(question, name),
-        }
+        spoken!(self, shop::question(question, name))
     }
 
     /// All that the job's receiver asks.
     pub(crate) fn asks(self, job: &Job, plan: &Plan) -> Vec<Ask> {
-        match self.language {
-            Language::English => english_receiver::asks(self, job, plan),
-        }
+        said!(self, receiver::asks(self, job, plan))
     }
 
     /// A collet and what it takes.
     pub(crate) fn collet(self, size: ColletSize) -> String {
-        match self.language {
-            Language::English => english_receiver::collet(self, size),
-        }
+        said!(self, receiver::collet(self, size))
     }
 
     /// A standard shank by its size, in the unit of its standard.
     pub(crate) fn shank(self, shank: &Shank) -> String {
-        match self.language {
-            Language::English => english_receiver::shank(shank),
-        }
+        said!(self, receiver::shank(shank))
     }
 
     /// A standard shank by form and size.
     pub(crate) fn shank_in_full(self, shank: &Shank, standard: Option<&str>) -> String {
-        match self.language {
-            Language::English => english_receiver::shank_in_full(shank, standard),
-        }
+        said!(self, receiver::shank_in_full(shank, standard))
     }
 
     /// Whether a shank has the length of its standard.
     pub(crate) fn how_long(self, one: &Becomes) -> String {
-        match self.language {
-            Language::English => english_becomes::how_long(self, one),
-        }
+        said!(self, becomes::how_long(self, one))
     }
 
     /// A receiver and how much of the shank it grips.
     pub(crate) fn gripped_by(self, one: &Becomes) -> String {
-        match self.language {
-            Language::English => english_becomes::gripped_by(self, one),
-        }
+        said!(self, becomes::gripped_by(self, one))
     }
 
     /// That it was taken.
     pub(crate) fn taken(self, shank: &Shank) -> String {
-        match self.language {
-            Language::English => english_becomes::taken(shank),
-        }
+        said!(self, becomes::taken(shank))
     }
 
     /// How many there are.
     pub(crate) fn how_many(self, shanks: usize) -> String {
-        match self.language {
-            Language::English => english_becomes::how_many(shanks),
-        }
+        said!(self, becomes::how_many(self, shanks))
     }
 
     /// What is in the way, and the most that can be had all the same.
     pub(crate) fn in_the_way(self, because: Because, at: Length, offer: Option<&Offer>) -> String {
-        match self.language {
-            Language::English => english_becomes::in_the_way(self, because, at, offer),
-        }
+        said!(self, becomes::in_the_way(self, because, at, offer))
     }
 
     /// A place on the curve of the most that can be had.
     pub(crate) fn offer(self, offer: &Offer) -> String {
-        match self.language {
-            Language::English => english_becomes::offer(self, offer),
-        }
+        said!(self, becomes::offer(self, offer))
     }
 
     /// Where the shank is weakest, before and after.
     pub(crate) fn weakest(self, before: &Weakest, after: &Weakest) -> String {
-        match self.language {
-            Language::English => english_strength::weakest(self, before, after),
-        }
+        said!(self, strength::weakest(self, before, after))
     }
 
     /// By which approximations the weakest section was reckoned.
     pub(crate) fn reckoned_with(self, bases: &[Basis]) -> String {
-        match self.language {
-            Language::English => english_strength::reckoned_with(bases),
-        }
+        said!(self, strength::reckoned_with(bases))
     }
 
     /// What is at the surface of the finished shank.
     pub(crate) fn surface_left(self, left: SurfaceLeft) -> String {
-        match self.language {
-            Language::English => english_strength::surface(left),
-        }
+        said!(self, strength::surface(left))
     }
 
     /// The load that counts, and where safety is least.
     pub(crate) fn under_duty(self, duty: &UnderDuty) -> String {
-        match self.language {
-            Language::English => english_strength::under_duty(self, duty),
-        }
+        said!(self, strength::under_duty(self, duty))
     }
 
     /// What can be said of a taper that was measured.
     pub(crate) fn verdict(self, found: &Recognition) -> String {
-        match self.language {
-            Language::English => english_recognise::verdict(self, found),
-        }
+        said!(self, recognise::verdict(self, found))
     }
 
     /// The taper as it was measured: its ratio and what a top slide is set to.
     pub(crate) fn measured_taper(self, found: &Recognition) -> Option<String> {
-        match self.language {
-            Language::English => english_recognise::measured(found),
-        }
+        said!(self, recognise::measured(found))
     }
 
     /// The name of a taper that it may be.
     pub(crate) fn candidate(self, candidate: &Candidate) -> String {
-        match self.language {
-            Language::English => english_recognise::name(self, candidate),
-        }
+        said!(self, recognise::name(self, candidate))
     }
 
     /// How well a taper agrees, and where its gauge plane falls.
     pub(crate) fn agrees(self, candidate: &Candidate, plane: Option<Length>) -> String {
-        match self.language {
-            Language::English => english_recognise::agrees(self, candidate, plane),
-        }
+        said!(self, recognise::agrees(self, candidate, plane))
     }
 }

@@ -9,7 +9,7 @@ use skimwright::holding::{
 use skimwright::quantity::{Force, Length, RotationalSpeed};
 use skimwright::working::Value;
 
-use super::{Language, Words, english_cut, english_holding};
+use super::Words;
 
 /// A fixed text about passes, holding and finishing.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -72,16 +72,12 @@ pub(crate) enum OfCut {
 impl Words {
     /// The title of a pass, counted from 1.
     pub(crate) fn pass_title(self, number: u32, pass: &Pass) -> String {
-        match self.language {
-            Language::English => english_cut::pass_title(self, number, pass),
-        }
+        said!(self, cut::pass_title(self, number, pass))
     }
 
     /// What keeps a pass from being deeper, coarser or faster.
     pub(crate) fn held_by(self, by: HeldBy) -> String {
-        match self.language {
-            Language::English => english_cut::held_by(by),
-        }
+        said!(self, cut::held_by(by))
     }
 
     /// The likely value of an estimate and its ends.
@@ -95,9 +91,7 @@ impl Words {
 
     /// A likely figure with its range behind it.
     pub(crate) fn likely(self, likely: &str, range: &str) -> String {
-        match self.language {
-            Language::English => format!("{likely} ({range})"),
-        }
+        self.marked(format!("{likely} ({range})"))
     }
 
     /// The same of a force.
@@ -111,104 +105,72 @@ impl Words {
 
     /// What widening a limit saves.
     pub(crate) fn saving(self, saving: &Saving) -> String {
-        match self.language {
-            Language::English => english_cut::saving(saving),
-        }
+        said!(self, cut::saving(saving))
     }
 
     pub(crate) fn gripped(self, holding: &HoldingPlan) -> String {
-        match self.language {
-            Language::English => english_holding::gripped(self, holding),
-        }
+        said!(self, holding::gripped(self, holding))
     }
 
     pub(crate) fn slender(self, slender: Slenderness) -> String {
-        match self.language {
-            Language::English => english_holding::slender(slender),
-        }
+        said!(self, holding::slender(slender))
     }
 
     /// The form that the last cut leaves.
     pub(crate) fn form(self, holding: &HoldingPlan) -> Option<String> {
-        match self.language {
-            Language::English => english_holding::form(self, holding),
-        }
+        said!(self, holding::form(self, holding))
     }
 
     pub(crate) fn copied(self, share: f64) -> String {
-        match self.language {
-            Language::English => english_holding::copied(share),
-        }
+        said!(self, holding::copied(share))
     }
 
     pub(crate) fn grip_verdict(self, grip: &GripHeld) -> &'static str {
-        match self.language {
-            Language::English => english_holding::grip_verdict(grip),
-        }
+        said!(self, holding::grip_verdict(grip))
     }
 
     /// What there is to say of the pressure in the centre's hole.
     pub(crate) fn centre_pressure(self, holding: &HoldingPlan) -> Option<&'static str> {
-        match self.language {
-            Language::English => english_holding::centre_pressure(holding),
-        }
+        said!(self, holding::centre_pressure(holding))
     }
 
     /// The top speed that is marked on the chuck.
     pub(crate) fn chuck_speed(self, speed: RotationalSpeed) -> String {
-        match self.language {
-            Language::English => english_holding::chuck_speed(speed),
-        }
+        said!(self, holding::chuck_speed(speed))
     }
 
     /// One move of the part, towards which jaw.
     pub(crate) fn first_move(self, shift: &Shift) -> String {
-        match self.language {
-            Language::English => english_holding::first_move(self, shift),
-        }
+        said!(self, holding::first_move(self, shift))
     }
 
     /// The move at the free end, and what is left after it.
     pub(crate) fn then_tap(self, dial: &DialPlan) -> Option<String> {
-        match self.language {
-            Language::English => english_holding::then_tap(self, dial),
-        }
+        said!(self, holding::then_tap(self, dial))
     }
 
     /// Packing under each jaw.
     pub(crate) fn packing(self, thickness: [Length; 3]) -> String {
-        match self.language {
-            Language::English => english_holding::packing(self, thickness),
-        }
+        said!(self, holding::packing(self, thickness))
     }
 
     pub(crate) fn thumb(self, packing: &JawPacking) -> String {
-        match self.language {
-            Language::English => english_holding::thumb(self, packing),
-        }
+        said!(self, holding::thumb(self, packing))
     }
 
     pub(crate) fn fillet(self, plan: &FilletPlan) -> String {
-        match self.language {
-            Language::English => english_holding::fillet(self, plan),
-        }
+        said!(self, holding::fillet(self, plan))
     }
 
     pub(crate) fn chamfer(self, plan: &ChamferPlan) -> String {
-        match self.language {
-            Language::English => english_holding::chamfer(self, plan),
-        }
+        said!(self, holding::chamfer(self, plan))
     }
 
     pub(crate) fn polish(self, plan: &PolishPlan) -> String {
-        match self.language {
-            Language::English => english_holding::polish(self, plan),
-        }
+        said!(self, holding::polish(self, plan))
     }
 
     pub(crate) fn fine_infeed(self, plan: &FineInfeed) -> String {
-        match self.language {
-            Language::English => english_holding::fine_infeed(self, plan),
-        }
+        said!(self, holding::fine_infeed(self, plan))
     }
 }

@@ -3,7 +3,7 @@
 use skimwright::costing::Pace;
 use skimwright::job::{InstrumentKind, Job, LearnedPace, LearnedTakes};
 
-use super::{Language, Words, english_instruments};
+use super::Words;
 use crate::page::shelf::Lesson;
 
 /// A fixed text about instruments and learning.
@@ -28,18 +28,14 @@ pub(crate) enum OfInstruments {
 impl Words {
     /// The name of an instrument, counted from 1.
     pub(crate) fn instrument_title(self, index: u8) -> String {
-        match self.language {
-            Language::English => english_instruments::title(index),
-        }
+        said!(self, instruments::title(index))
     }
 
     /// What an instrument is, in one line.
     pub(crate) fn instrument_line(self, job: &Job, index: u8) -> Option<String> {
         let instrument = job.shop.instruments.get(usize::from(index))?;
         let graduation = instrument.graduation.as_ref().map(|it| self.entered(it));
-        Some(match self.language {
-            Language::English => english_instruments::line(instrument, graduation),
-        })
+        Some(spoken!(self, instruments::line(instrument, graduation)))
     }
 
     /// What an infeed takes off, as jobs taught it.
@@ -47,25 +43,19 @@ impl Words {
         let share = [&takes.share, &takes.share_deviation].map(|it| self.entered(it));
         let offset = [&takes.offset, &takes.offset_deviation].map(|it| self.entered(it));
         let cuts = format!("{:.0}", takes.cuts.value().to_pieces());
-        match self.language {
-            Language::English => english_instruments::takes(&share, &offset, &cuts),
-        }
+        said!(self, instruments::takes(&share, &offset, &cuts))
     }
 
     /// How long a step takes against the plan, as jobs taught it.
     pub(crate) fn learned_pace(self, pace: &LearnedPace) -> String {
         let factor = self.entered(&pace.factor);
         let jobs = format!("{:.0}", pace.jobs.value().to_pieces());
-        match self.language {
-            Language::English => english_instruments::pace(&factor, &jobs),
-        }
+        said!(self, instruments::pace(&factor, &jobs))
     }
 
     /// What was learned, by its name.
     pub(crate) fn lesson(self, lesson: Lesson) -> &'static str {
-        match self.language {
-            Language::English => english_instruments::lesson(lesson),
-        }
+        said!(self, instruments::lesson(lesson))
     }
 
     /// Which steps were reckoned by the person's own times; `None` where none was.
@@ -74,8 +64,6 @@ impl Words {
             .iter()
             .map(|pace| self.lesson(Lesson::Pace(pace.step)))
             .collect();
-        (!names.is_empty()).then(|| match self.language {
-            Language::English => english_instruments::by_own_times(&names),
-        })
+        (!names.is_empty()).then(|| said!(self, instruments::by_own_times(&names)))
     }
 }

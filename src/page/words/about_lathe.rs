@@ -1,14 +1,13 @@
 //! What is said at the lathe: steps, readings, the next cut, doubts, parallelism, verdicts.
 
-use skimwright::job::{Change, CutMadeKind, Event, Instrument, Job, WorkStep};
+use skimwright::job::{Change, CutMadeKind, Instrument, WorkStep};
 use skimwright::measuring::{
-    Doubt, DoubtKind, Takes, TaperFound, Verdict, VerdictIs, VerdictOf, WhenMeasure, WhyMeasure,
-    WhyStop,
+    DoubtKind, Takes, Verdict, VerdictIs, WhenMeasure, WhyMeasure, WhyStop,
 };
-use skimwright::quantity::{Length, Share, Time};
-use skimwright::work::{Dial, StepFigure, StepHow, StepWarning};
+use skimwright::quantity::Share;
+use skimwright::work::{Dial, StepHow, StepWarning};
 
-use super::{Language, Words, english_lathe, english_lathe_said, english_lathe_steps};
+use super::Words;
 use crate::page::lathe::{PadFor, PadPlace, PadSlot, PadWrong, Thumb};
 
 /// A fixed text at the lathe.
@@ -162,63 +161,43 @@ impl WhyStopText {
     }
 }
 
-macro_rules! said {
+macro_rules! asked {
     ($($(#[$doc:meta])* $name:ident($($arg:ident: $of:ty),*) -> $gives:ty = $module:ident;)*) => {
         impl Words {$(
             $(#[$doc])*
             pub(crate) fn $name(self, $($arg: $of),*) -> $gives {
-                match self.language {
-                    Language::English => $module::$name(self, $($arg),*),
-                }
+                spoken!(self, $module::$name(self, $($arg),*))
             }
         )*}
     };
 }
-said! {
+asked! {
     /// Which step of how many.
-    step_count(number: usize, of: usize) -> String = english_lathe_steps;
+    step_count(number: usize, of: usize) -> String = lathe_steps;
     /// What the figure of a step means.
-    dial_means(dial: &Dial) -> &'static str = english_lathe_steps;
-    /// A further figure of a step: its name and what it is.
-    step_figure(figure: &StepFigure) -> (&'static str, String) = english_lathe_steps;
-    /// How long a step takes by the plan.
-    planned_time(times: [Time; 3]) -> String = english_lathe_steps;
+    dial_means(dial: &Dial) -> &'static str = lathe_steps;
     /// The field that is missing for advice.
-    missing(field: skimwright::job::Field) -> String = english_lathe_said;
+    missing(field: skimwright::job::Field) -> String = lathe_said;
     /// Divisions of the dial.
-    divisions(count: &str, of: &str) -> String = english_lathe_said;
+    divisions(count: &str, of: &str) -> String = lathe_said;
     /// The odds of going under size.
-    odds_under(odds: Share) -> String = english_lathe_said;
+    odds_under(odds: Share) -> String = lathe_said;
     /// When to measure again.
-    when_measure(when: WhenMeasure) -> String = english_lathe_said;
-    /// A value with its range.
-    with_range(value: Length, range: Option<(Length, Length)>) -> String = english_lathe_said;
+    when_measure(when: WhenMeasure) -> String = lathe_said;
     /// What an infeed is believed to take off.
-    takes(takes: &Takes) -> Vec<String> = english_lathe_said;
-    /// An event as a line of the record.
-    event(event: &Event, job: &Job) -> String = english_lathe_said;
-    /// What is odd about a reading.
-    doubt(read: &str, doubt: &Doubt) -> String = english_lathe_said;
+    takes(takes: &Takes) -> Vec<String> = lathe_said;
     /// What a doubted reading was meant to be.
-    i_meant(meant: &str) -> String = english_lathe_said;
-    /// Taper and barrel along the shank, and what to do about them.
-    taper_found(found: &TaperFound) -> Vec<String> = english_lathe_said;
-    /// What a verdict is about.
-    verdict_of(of: &VerdictOf) -> String = english_lathe_said;
-    /// What was measured of a tolerance, and how sure that is.
-    verdict_measured(verdict: &Verdict) -> Option<String> = english_lathe_said;
-    /// The limits of a tolerance.
-    verdict_limits(verdict: &Verdict) -> Option<String> = english_lathe_said;
+    i_meant(meant: &str) -> String = lathe_said;
     /// What more readings would settle.
-    verdict_next(verdict: &Verdict) -> Option<String> = english_lathe_said;
+    verdict_next(verdict: &Verdict) -> Option<String> = lathe_said;
     /// What is wrong with what was keyed in.
-    pad_wrong(wrong: &PadWrong) -> String = english_lathe;
+    pad_wrong(wrong: &PadWrong) -> String = lathe;
     /// What stays in front of the last digits that are typed.
-    pad_before(before: &str, unit: &str) -> String = english_lathe;
+    pad_before(before: &str, unit: &str) -> String = lathe;
     /// An instrument by its name or kind.
-    instrument(instrument: &Instrument) -> String = english_lathe;
+    instrument(instrument: &Instrument) -> String = lathe;
     /// Which kind of cut was made.
-    cut_made(kind: CutMadeKind) -> &'static str = english_lathe_said;
+    cut_made(kind: CutMadeKind) -> &'static str = lathe_said;
     /// What is odd, in a few words, for the list.
-    doubt_short(kind: DoubtKind) -> &'static str = english_lathe_said;
+    doubt_short(kind: DoubtKind) -> &'static str = lathe_said;
 }

@@ -11,9 +11,9 @@ use skimwright::tables::{TaperSeries, ThreadSeries, ToolKind, WorkMaterial};
 
 use super::text::Text;
 use super::{
-    english_becomes, english_cut, english_items, english_jobs, english_lathe, english_link,
-    english_receiver, english_recognise, english_shop, english_stages, english_strength,
-    english_time,
+    Words, english_becomes, english_cut, english_items, english_jobs, english_lathe, english_link,
+    english_owner, english_print, english_receiver, english_recognise, english_sharing,
+    english_shop, english_stages, english_strength, english_time,
 };
 use crate::page::state::{Look, Share, Shown};
 
@@ -188,6 +188,9 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::Time(text) => english_time::text(text),
         Text::Jobs(text) => english_jobs::text(text),
         Text::Lathe(text) => english_lathe::text(text),
+        Text::Owner(text) => english_owner::text(text),
+        Text::Sharing(text) => english_sharing::text(text),
+        Text::Print(text) => english_print::text(text),
         Text::Shop(text) => english_shop::text(text),
         Text::Receiver(text) => english_receiver::text(text),
         Text::Becoming(text) => english_becomes::text(text),
@@ -203,10 +206,6 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::BadStore => {
             "The job kept in this browser could not be read. It was put aside, not deleted."
         }
-        Text::Copied => "The link is copied. Paste it to the part's owner.",
-        Text::ShareFailed => {
-            "This browser lets no page share or copy. Here is the link, to copy by hand:"
-        }
         Text::Visiting => "This job came with a link and is not kept. Yours are, and not changed.",
         Text::KeepVisitor => "Make it my job",
         Text::BackToOwn => "Back to mine",
@@ -217,6 +216,7 @@ pub(super) const fn text(text: Text) -> &'static str {
         Text::UnitsName(Units::Metric) => "mm",
         Text::UnitsName(Units::InchDecimal) => "inch, decimal",
         Text::UnitsName(Units::InchFraction) => "inch, 1/64",
+        Text::LanguageLabel => "Language",
         Text::LookLabel => "Look",
         Text::LookName(look) => look_name(look),
         Text::ExamplesLabel => "Examples",
@@ -235,11 +235,12 @@ pub(super) fn usual(value: &str) -> String {
 }
 
 /// Dimensions that have no room on the drawing.
-pub(super) fn hidden(count: usize) -> String {
-    match count {
-        1 => "1 dimension is not shown here. The lists have it.".to_owned(),
-        _ => format!("{count} dimensions are not shown here. The lists have them."),
-    }
+pub(super) fn hidden(words: Words, count: usize) -> String {
+    words.count(
+        count,
+        "dimension is not shown here. The lists have it.",
+        "dimensions are not shown here. The lists have them.",
+    )
 }
 
 /// A numbered place of the drawing.
@@ -253,8 +254,8 @@ pub(super) fn mark(what: MarkKind, at: &str, in_head: bool) -> String {
     format!("{what}, {at} from the shoulder{head}")
 }
 
-pub(super) fn labelled(label: &str, value: &str) -> String {
-    format!("{label} {value}")
+pub(super) fn range(low: &str, high: &str) -> String {
+    format!("{low} to {high}")
 }
 
 /// A label with the row that it is about, such as a section.
@@ -277,11 +278,8 @@ pub(super) fn plan_in_short(offcut: Option<&str>, shank: &str, finished: &str) -
     )
 }
 
-pub(super) fn findings_in_short(stops: usize, cautions: usize) -> String {
-    let count = |number: usize, one: &str, more: &str| match number {
-        1 => format!("1 {one}"),
-        _ => format!("{number} {more}"),
-    };
+pub(super) fn findings_in_short(words: Words, stops: usize, cautions: usize) -> String {
+    let count = |number, one, more| words.count(number, one, more);
     match (stops, cautions) {
         (0, 0) => "Clear: nothing stands against the plan.".to_owned(),
         (0, _) => format!(

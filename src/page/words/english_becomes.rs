@@ -83,11 +83,8 @@ pub(super) fn taken(shank: &Shank) -> String {
     )
 }
 
-pub(super) fn how_many(shanks: usize) -> String {
-    match shanks {
-        1 => "1 standard shank".to_owned(),
-        _ => format!("{shanks} standard shanks"),
-    }
+pub(super) fn how_many(words: Words, shanks: usize) -> String {
+    words.count(shanks, "standard shank", "standard shanks")
 }
 
 pub(super) fn in_the_way(

@@ -11,6 +11,7 @@ use crate::page::state::Wrong;
 pub(super) const fn label(field: Field) -> &'static str {
     match field {
         Field::Title => "Name of the job",
+        Field::MeasuredBy => "Measured by",
         Field::Material => "Material",
         Field::HeadDiameter => "Head diameter",
         Field::HeadLength => "Head length",

@@ -2,7 +2,8 @@
 
 use skimwright::job::Progress;
 
-use super::about_jobs::{Moment, OfJobs};
+use super::Words;
+use super::about_jobs::{OfJobs, Suffix};
 use crate::page::jobs::{Fate, FileTrouble};
 use crate::page::state::Saved;
 
@@ -94,95 +95,56 @@ pub(super) const fn saved(saved: Saved) -> &'static str {
     }
 }
 
-const MONTHS: [&str; 12] = [
-    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
-];
-
-pub(super) fn moment(moment: Moment) -> String {
-    let Moment {
-        year,
-        month,
-        day,
-        hour,
-        minute,
-        is_today,
-    } = moment;
-    if is_today {
-        return format!("today {hour:02}:{minute:02}");
+/// What tells a job from the one that it stands beside.
+pub(super) const fn suffix(suffix: Suffix) -> &'static str {
+    match suffix {
+        Suffix::Copy => "(copy)",
+        Suffix::OtherTab => "(other tab)",
+        Suffix::File => "(from a file)",
+        Suffix::Nameless => "Job",
     }
-    let month = MONTHS.into_iter().nth(usize::try_from(month).unwrap_or(12));
-    format!("{day} {} {year}", month.unwrap_or_default())
 }
 
-pub(super) fn copy_of(title: &str) -> String {
-    with_suffix(title, "(copy)")
+pub(super) fn more_about(title: &str) -> String {
+    format!(" about {title}")
 }
 
-pub(super) fn of_other_tab(title: &str) -> String {
-    with_suffix(title, "(other tab)")
+pub(super) fn show_more(count: usize) -> String {
+    format!("Show {count} more")
 }
 
-pub(super) fn of_file(title: &str) -> String {
-    with_suffix(title, "(from a file)")
-}
-
-pub(super) fn fate(title: &str, fate: &Fate) -> String {
-    let title = title.trim();
-    let title = if title.is_empty() {
-        "Job without a name"
-    } else {
-        title
-    };
+/// What became of a job of a file, behind its name; why it was not read comes behind that.
+pub(super) const fn fate(fate: &Fate) -> &'static str {
     match fate {
-        Fate::Taken => format!("{title}: taken in."),
-        Fate::Beside => {
-            format!(
-                "{title}: another state of it is kept here, so this one stands beside it as a copy."
-            )
-        }
-        Fate::Same => format!("{title}: kept here already, the same; left out."),
-        Fate::Restored => format!("{title}: the same was in the trash, and is back."),
-        Fate::Unread(why) if why.is_empty() => format!("{title}: not taken in: it cannot be read."),
-        Fate::Unread(why) => format!("{title}: not taken in: {why}"),
+        Fate::Taken => "taken in.",
+        Fate::Beside => "another state of it is kept here, so this one stands beside it as a copy.",
+        Fate::Same => "kept here already, the same; left out.",
+        Fate::Restored => "the same was in the trash, and is back.",
+        Fate::Unread(why) if why.is_empty() => "not taken in: it cannot be read.",
+        Fate::Unread(_) => "not taken in:",
     }
 }
 
-fn with_suffix(title: &str, suffix: &str) -> String {
-    let title = title.trim();
-    if title.is_empty() {
-        format!("Job {suffix}")
-    } else if title.ends_with(suffix) {
-        title.to_owned()
-    } else {
-        // The end says which it is, so that it must not be cut off.
-        let most = skimwright::job::Job::MOST_TITLE_CHARACTERS - suffix.len() - 1;
-        let title: String = title.chars().take(most).collect();
-        format!("{title} {suffix}")
-    }
+pub(super) fn emptied(words: Words, count: usize) -> String {
+    words.count(count, "job was deleted.", "jobs were deleted.")
 }
 
-pub(super) fn emptied(count: usize) -> String {
-    match count {
-        1 => "1 job was deleted.".to_owned(),
-        more => format!("{more} jobs were deleted."),
-    }
+pub(super) fn in_file(words: Words, count: usize) -> String {
+    words.count(
+        count,
+        "job is in the file, among your downloads.",
+        "jobs are in the file, among your downloads.",
+    )
 }
 
-pub(super) fn in_file(count: usize) -> String {
-    match count {
-        1 => "1 job is in the file, among your downloads.".to_owned(),
-        more => format!("{more} jobs are in the file, among your downloads."),
-    }
-}
-
-pub(super) fn cleared(count: usize) -> String {
-    let (jobs, are) = if count == 1 {
-        ("job", "is")
-    } else {
-        ("jobs", "are")
-    };
+pub(super) fn cleared(words: Words, count: usize) -> String {
+    let gone = words.count(
+        count,
+        "job kept in this browser is gone",
+        "jobs kept in this browser are gone",
+    );
     format!(
-        "{count} {jobs} kept in this browser {are} gone: it has cleared its storage. The job that was open last is here \
-         if its second copy was left. Open a file that you saved, or a link that you shared, to bring others back."
+        "{gone}: it has cleared its storage. The job that was open last is here if its second copy was left. Open a file \
+         that you saved, or a link that you shared, to bring others back."
     )
 }

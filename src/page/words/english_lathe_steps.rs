@@ -1,11 +1,9 @@
 //! English: the steps at the lathe, their figures and cautions.
 
-use skimwright::job::{CentreOrder, WorkStep};
-use skimwright::quantity::{Time, show};
+use skimwright::job::WorkStep;
 use skimwright::work::{Dial, StepFigure, StepHow, StepWarning};
-use skimwright::working::Value;
 
-use super::{OfShop, Text, Words};
+use super::Words;
 
 pub(super) const fn name(step: WorkStep) -> &'static str {
     match step {
@@ -53,55 +51,31 @@ pub(super) const fn dial_means(_: Words, dial: &Dial) -> &'static str {
     }
 }
 
-pub(super) fn step_figure(words: Words, figure: &StepFigure) -> (&'static str, String) {
-    match *figure {
-        StepFigure::HeadDiameter(diameter) => ("Head", format!("⌀{}", words.length(diameter))),
-        StepFigure::ShankLength(length) => ("Shank length", words.length(length)),
-        StepFigure::FromShoulder(at) => ("From the shoulder", words.length(at)),
-        StepFigure::Method(method) => ("By", words.say(Text::CutOffMethod(method)).to_owned()),
-        StepFigure::Kerf(width) => ("Kerf", words.length(width)),
-        StepFigure::OffcutLength(length) => ("Falls off", words.length(length)),
-        StepFigure::Support(support) => (
-            "Held in",
-            words
-                .say(Text::Shop(OfShop::Support(Some(support))))
-                .to_owned(),
-        ),
-        StepFigure::HeldDiameter(diameter) => ("Held on", format!("⌀{}", words.length(diameter))),
-        StepFigure::Overhang(length) => ("Sticks out", words.length(length)),
-        StepFigure::FinishedLength(length) => ("Shoulder to end", words.length(length)),
-        StepFigure::DepthFrom(from) => (
-            "Depth from",
-            match from {
-                Some(CentreOrder::BeforeFacing) => "the rough face",
-                Some(CentreOrder::AfterFacing) => "the finished face",
-                None => "first touch on the hole's edge",
-            }
-            .to_owned(),
-        ),
-        StepFigure::CentreDrill(size) => ("Centre drill", size.to_owned()),
-        StepFigure::Mouth(diameter) => ("Mouth", format!("⌀{}", words.length(diameter))),
-        StepFigure::OffDiameter(off) => ("Off diameter", words.size(off)),
-        StepFigure::DiameterAfter(diameter) => ("Diameter after", words.size(diameter)),
-        StepFigure::DialReads(reads) => (
-            "The dial reads",
-            words.say(Text::Shop(OfShop::DialReads(reads))).to_owned(),
-        ),
-        StepFigure::PassesLeft(count) => ("Passes left", count.to_string()),
-        StepFigure::CompoundAngle(angle) => ("Compound slide at", words.value(Value::Angle(angle))),
-        StepFigure::CompoundTravel(length) => ("Slide travels", words.size(length)),
-        StepFigure::LowerLimit(limit) => ("Not under", words.size_at_least(limit)),
-        StepFigure::UpperLimit(limit) => ("Not over", words.size_at_most(limit)),
-        StepFigure::WantedLength(length) => ("Length wanted", words.length(length)),
-        StepFigure::Roughness(roughness) => ("Roughness Ra", words.value(Value::Fine(roughness))),
-    }
-}
-
-pub(super) fn planned_time(words: Words, [low, likely, high]: [Time; 3]) -> String {
-    let likely = show::time(likely);
-    match words.figure_range((Value::Time(low), Value::Time(high))) {
-        Some(range) => format!("Planned {likely} ({range})"),
-        None => format!("Planned {likely}"),
+pub(super) const fn figure_name(figure: &StepFigure) -> &'static str {
+    match figure {
+        StepFigure::HeadDiameter(_) => "Head",
+        StepFigure::ShankLength(_) => "Shank length",
+        StepFigure::FromShoulder(_) => "From the shoulder",
+        StepFigure::Method(_) => "By",
+        StepFigure::Kerf(_) => "Kerf",
+        StepFigure::OffcutLength(_) => "Falls off",
+        StepFigure::Support(_) => "Held in",
+        StepFigure::HeldDiameter(_) => "Held on",
+        StepFigure::Overhang(_) => "Sticks out",
+        StepFigure::FinishedLength(_) => "Shoulder to end",
+        StepFigure::DepthFrom(_) => "Depth from",
+        StepFigure::CentreDrill(_) => "Centre drill",
+        StepFigure::Mouth(_) => "Mouth",
+        StepFigure::OffDiameter(_) => "Off diameter",
+        StepFigure::DiameterAfter(_) => "Diameter after",
+        StepFigure::DialReads(_) => "The dial reads",
+        StepFigure::PassesLeft(_) => "Passes left",
+        StepFigure::CompoundAngle(_) => "Compound slide at",
+        StepFigure::CompoundTravel(_) => "Slide travels",
+        StepFigure::LowerLimit(_) => "Not under",
+        StepFigure::UpperLimit(_) => "Not over",
+        StepFigure::WantedLength(_) => "Length wanted",
+        StepFigure::Roughness(_) => "Roughness Ra",
     }
 }
 

@@ -116,7 +116,9 @@ pub(super) const fn edge_hint(field: EdgeField) -> Option<&'static str> {
         EdgeField::CuttingEdgeAngle => {
             "Between the edge and the way the tool travels: 90° turns a square shoulder. Empty: usual of the tool."
         }
-        EdgeField::Rake => "Negative where the face leans back. Empty: usual of the tool.",
+        EdgeField::Rake => {
+            "Negative where the face leans forward, against the chip. Empty: usual of the tool."
+        }
         EdgeField::LeastFeed | EdgeField::MostFeed => {
             "On the insert's box, for its chip breaker. Empty: usual of the tool."
         }
@@ -224,15 +226,15 @@ pub(super) fn planned(number: usize, after: &str) -> String {
 }
 
 /// What a list comes to.
-pub(super) fn gears(field: Field, count: usize, from: &str, to: &str) -> String {
+pub(super) fn gears(words: Words, field: Field, count: usize, from: &str, to: &str) -> String {
     let (one, more) = match field {
         Field::Machine(MachineField::Feeds) => ("feed", "feeds"),
         _ => ("speed", "speeds"),
     };
     match count {
         0 => format!("No {more} yet."),
-        1 => format!("1 {one}, {to}"),
-        _ => format!("{count} {more}, {from} to {to}"),
+        1 => format!("{}, {to}", words.count(count, one, more)),
+        _ => format!("{}, {from} to {to}", words.count(count, one, more)),
     }
 }
 

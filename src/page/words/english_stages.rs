@@ -8,6 +8,7 @@ pub(super) const fn stage_name(stage: Stage) -> &'static str {
         Stage::Wanted => "Wanted",
         Stage::Plan => "Plan",
         Stage::Cut => "Cut",
+        Stage::HandBack => "Hand back",
     }
 }
 
@@ -17,5 +18,6 @@ pub(super) const fn stage_lead(stage: Stage) -> &'static str {
         Stage::Wanted => "What the shank shall become.",
         Stage::Plan => "What to do, and whether it can be done.",
         Stage::Cut => "One step at a time, at the lathe.",
+        Stage::HandBack => "What was done, and what it measures now.",
     }
 }

@@ -2,7 +2,7 @@
 
 use skimwright::costing::{CostPart, Feeding};
 use skimwright::holding::{FormError, FormPoint};
-use skimwright::quantity::{Length, Time, show};
+use skimwright::quantity::{Length, Time};
 
 use super::about_time::OfTime;
 use super::{Words, english_cut};
@@ -77,10 +77,7 @@ pub(super) fn form_line(words: Words, form: &FormError, allowed: Length) -> Stri
     format!("{spread}; {allowed} allowed")
 }
 
-pub(super) fn row_takes(passes: u32, time: Time) -> String {
-    let passes = match passes {
-        1 => "1 pass".to_owned(),
-        more => format!("{more} passes"),
-    };
-    format!("{passes}, {}", show::time(time))
+pub(super) fn row_takes(words: Words, passes: usize, time: Time) -> String {
+    let passes = words.count(passes, "pass", "passes");
+    format!("{passes}, {}", words.time(time))
 }

@@ -3,15 +3,23 @@
 //! A sentence is asked for by what it says, never written where it is shown. Each language is a module with the
 //! same functions, each a `match` over all that can be said, so that the compiler finds what is missing.
 
+#[macro_use]
+mod said;
+
 mod about;
 mod about_cut;
 mod about_instruments;
 mod about_jobs;
 mod about_lathe;
+mod about_owner;
+mod about_print;
+mod about_record;
+mod about_sharing;
 mod about_time;
 mod english;
 mod english_becomes;
 mod english_cut;
+mod english_examples;
 mod english_fields;
 mod english_findings;
 mod english_findings_cut;
@@ -24,20 +32,28 @@ mod english_lathe;
 mod english_lathe_said;
 mod english_lathe_steps;
 mod english_link;
+mod english_owner;
+mod english_print;
 mod english_receiver;
 mod english_recognise;
+mod english_record;
+mod english_sharing;
 mod english_shop;
 mod english_stages;
 mod english_strength;
 mod english_time;
 mod english_tools;
 mod english_working;
+mod german;
+mod language;
+mod spanish;
 mod text;
 
 use skimwright::job::{CutKind, Field, Job};
 use skimwright::plan::Finding;
 use skimwright::quantity::{
-    Dimension, Entered, Feed, Grade, Length, RotationalSpeed, Typed, Units, show,
+    Dimension, Entered, Entry, Feed, Grade, Length, Money, RotationalSpeed, Time, Typed, Units,
+    show,
 };
 use skimwright::sheet::{Mark, Measure};
 use skimwright::working::{Input, Meaning, Source, Value};
@@ -47,24 +63,36 @@ pub(crate) use about_cut::OfCut;
 pub(crate) use about_instruments::OfInstruments;
 pub(crate) use about_jobs::{Moment, OfJobs};
 pub(crate) use about_lathe::{OfLathe, SkipReason, WhyStopText};
-pub(crate) use about_time::{OfTime, money_in};
+pub(crate) use about_owner::OfOwner;
+pub(crate) use about_print::OfPrint;
+pub(crate) use about_sharing::{AnswerOnPaper, OfSharing};
+pub(crate) use about_time::OfTime;
 pub(crate) use english_findings::FindingWords;
+pub(crate) use language::{Language, Tongue};
 pub(crate) use text::Text;
 
 use super::edit::List;
 use super::state::{Shown, Wrong};
 
-/// The languages of the page.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(crate) enum Language {
-    #[default]
-    English,
+/// The modules of English by the names that the other languages give theirs.
+mod in_english {
+    pub(super) use super::{
+        english as fixed, english_becomes as becomes, english_cut as cut,
+        english_examples as examples, english_fields as fields, english_findings as findings,
+        english_groups as groups, english_holding as holding, english_instruments as instruments,
+        english_items as items, english_jobs as jobs, english_lathe as lathe,
+        english_lathe_said as lathe_said, english_lathe_steps as lathe_steps,
+        english_owner as owner, english_print as print, english_receiver as receiver,
+        english_recognise as recognise, english_record as record, english_sharing as sharing,
+        english_shop as shop, english_strength as strength, english_time as time,
+        english_tools as tools, english_working as working,
+    };
 }
 
 /// The words in one language, with figures in the units in use.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) struct Words {
-    language: Language,
+    tongue: Tongue,
     units: Units,
     /// What is cut into the shank of the job: a cut is called by its kind.
     cuts: [Option<CutKind>; Job::MOST_FEATURES],
@@ -77,106 +105,115 @@ impl Words {
             *slot = Some(feature.cut.kind());
         }
         Self {
-            language: Language::English,
+            tongue: Tongue::default(),
             units,
             cuts,
         }
     }
 
+    /// The same words in a language.
+    pub(crate) const fn in_tongue(self, tongue: Tongue) -> Self {
+        Self { tongue, ..self }
+    }
+
+    /// Text of the core with the decimal mark of the language: all figures leave through here.
+    pub(crate) fn marked(self, shown: String) -> String {
+        self.tongue.marked(shown)
+    }
+
+    /// What the language writes between a number and its decimals.
+    pub(crate) const fn decimal_mark(self) -> char {
+        self.tongue.decimal_mark()
+    }
+
+    /// How many of something, in the form that the number asks for.
+    pub(crate) fn count(self, number: usize, one: &str, more: &str) -> String {
+        self.tongue.count(number, one, more)
+    }
+
     /// A fixed text.
     pub(crate) fn say(self, text: Text) -> &'static str {
-        match self.language {
-            Language::English => english::text(text),
-        }
+        said!(self, fixed::text(text))
+    }
+
+    /// The name of an example, counted from 0.
+    pub(crate) fn example(self, example: usize) -> &'static str {
+        said!(self, examples::name(example))
     }
 
     /// The label of a field, as it stands beside it.
     pub(crate) fn field(self, field: Field) -> &'static str {
-        match self.language {
-            Language::English => english_fields::label(field),
-        }
+        said!(self, fields::label(field))
     }
 
     /// The name of a field where it stands alone: with the section or hole that it belongs to.
     pub(crate) fn field_in_full(self, field: Field) -> String {
-        match self.language {
-            Language::English => english_fields::in_full(self, field),
-        }
+        said!(self, fields::in_full(self, field))
     }
 
     /// A short note under a field, where there is something to know.
     pub(crate) fn hint(self, field: Field) -> Option<&'static str> {
-        match self.language {
-            Language::English => english_fields::hint(field),
-        }
+        said!(self, fields::hint(field))
     }
 
     /// What is wrong with a field, and what would mend it.
     pub(crate) fn wrong(self, field: Field, wrong: &Wrong, kept: Option<&str>) -> String {
-        match self.language {
-            Language::English => english_fields::wrong(self, field, wrong, kept),
-        }
+        said!(self, fields::wrong(self, field, wrong, kept))
     }
 
     /// A finding and what to do about it.
     pub(crate) fn finding(self, finding: &Finding) -> FindingWords {
-        match self.language {
-            Language::English => english_findings::finding(self, finding),
-        }
+        said!(self, findings::finding(self, finding))
     }
 
     /// What a symbol stands for.
     pub(crate) fn meaning(self, meaning: Meaning) -> String {
-        match self.language {
-            Language::English => english_working::meaning(self, meaning),
-        }
+        said!(self, working::meaning(self, meaning))
     }
 
     /// Where a formula comes from.
     pub(crate) fn source(self, source: Source) -> String {
-        match self.language {
-            Language::English => english_working::source(source),
-        }
+        said!(self, working::source(source))
     }
 
     /// A length that is marked or sawn.
     pub(crate) fn length(self, length: Length) -> String {
-        self.units.length(length, Grade::Length)
+        self.marked(self.units.length(length, Grade::Length))
     }
 
     /// A diameter or infeed that is measured or dialled.
     pub(crate) fn size(self, length: Length) -> String {
-        self.units.length(length, Grade::Size)
+        self.marked(self.units.length(length, Grade::Size))
     }
 
     /// A size that must not be exceeded, rounded down.
     pub(crate) fn size_at_most(self, length: Length) -> String {
-        self.units.size_at_most(length)
+        self.marked(self.units.size_at_most(length))
     }
 
     /// A size that must be reached, rounded up.
     pub(crate) fn size_at_least(self, length: Length) -> String {
-        self.units.size_at_least(length)
+        self.marked(self.units.size_at_least(length))
     }
 
     /// A length that must not be exceeded, rounded down.
     pub(crate) fn length_at_most(self, length: Length) -> String {
-        self.units.length_at_most(length)
+        self.marked(self.units.length_at_most(length))
     }
 
     /// A length that must be reached, rounded up.
     pub(crate) fn length_at_least(self, length: Length) -> String {
-        self.units.length_at_least(length)
+        self.marked(self.units.length_at_least(length))
     }
 
     /// The same without its unit, for a table that names it once.
     pub(crate) fn size_bare(self, length: Length) -> String {
-        self.units.length_bare(length, Grade::Size)
+        self.marked(self.units.length_bare(length, Grade::Size))
     }
 
     /// The same for a length.
     pub(crate) fn length_bare(self, length: Length) -> String {
-        self.units.length_bare(length, Grade::Length)
+        self.marked(self.units.length_bare(length, Grade::Length))
     }
 
     pub(crate) const fn units(self) -> Units {
@@ -185,7 +222,7 @@ impl Words {
 
     /// A feed without its unit.
     pub(crate) fn feed_bare(self, feed: Feed) -> String {
-        without_unit(&self.units.feed(feed))
+        without_unit(&self.value(Value::Feed(feed)))
     }
 
     /// The sign of the unit in use.
@@ -200,7 +237,7 @@ impl Words {
 
     /// A value of any kind.
     pub(crate) fn value(self, value: Value) -> String {
-        match value {
+        let shown = match value {
             Value::Length(grade, length) => self.units.length(length, grade),
             Value::Fine(length) => self.units.fine(length),
             Value::Angle(angle) => format!("{}°", show::trimmed(angle.to_degrees(), 3)),
@@ -234,13 +271,14 @@ impl Words {
             Value::Ratio(ratio) => show::trimmed(ratio, 4),
             Value::Count(count) => count.to_string(),
             Value::Money(money) => show::money(money),
-        }
+        };
+        self.marked(shown)
     }
 
     /// A value as a figure of its own: a factor is an estimate and needs no more than two decimals.
     pub(crate) fn figure(self, value: Value) -> String {
         match value {
-            Value::Ratio(factor) => show::trimmed(factor, 2),
+            Value::Ratio(factor) => self.marked(show::trimmed(factor, 2)),
             other => self.value(other),
         }
     }
@@ -258,80 +296,97 @@ impl Words {
 
     /// What an empty field stands for.
     pub(crate) fn usual(self, value: &str) -> String {
-        match self.language {
-            Language::English => english::usual(value),
-        }
+        said!(self, fixed::usual(value))
     }
 
     /// How many dimensions have no room on the drawing.
     pub(crate) fn hidden(self, count: usize) -> String {
-        match self.language {
-            Language::English => english::hidden(count),
-        }
+        said!(self, fixed::hidden(self, count))
     }
 
     /// A numbered place of the drawing.
     pub(crate) fn mark(self, mark: &Mark) -> String {
-        match self.language {
-            Language::English => {
-                english::mark(mark.what, &self.length(mark.z.abs()), mark.z < Length::ZERO)
-            }
-        }
+        said!(
+            self,
+            fixed::mark(mark.what, &self.length(mark.z.abs()), mark.z < Length::ZERO)
+        )
     }
 
     /// A figure behind its short label.
     pub(crate) fn labelled(self, label: &str, value: &str) -> String {
-        match self.language {
-            Language::English => english::labelled(label, value),
-        }
+        self.marked(format!("{label} {value}"))
     }
 
     /// A label with the section or hole that it is about.
     fn about_row(self, label: &str, row: &str) -> String {
-        match self.language {
-            Language::English => english::about_row(label, row),
-        }
+        said!(self, fixed::about_row(label, row))
     }
 
     /// What a pass takes off the diameter.
     pub(crate) fn off_diameter(self, off: &str) -> String {
-        match self.language {
-            Language::English => english::off_diameter(off),
-        }
+        said!(self, fixed::off_diameter(off))
     }
 
     /// The plan in plain words: what falls off, what stays.
     pub(crate) fn plan_in_short(self, offcut: Option<&str>, shank: &str, finished: &str) -> String {
-        match self.language {
-            Language::English => english::plan_in_short(offcut, shank, finished),
-        }
+        said!(self, fixed::plan_in_short(offcut, shank, finished))
     }
 
     /// What the findings come to.
     pub(crate) fn findings_in_short(self, stops: usize, cautions: usize) -> String {
-        match self.language {
-            Language::English => english::findings_in_short(stops, cautions),
-        }
+        said!(self, fixed::findings_in_short(self, stops, cautions))
     }
 
     /// The name of a row, counted from 1: a section, a cut, a hole, a piece of the head.
     pub(crate) fn row(self, list: List, index: u8) -> String {
         let cut = self.cuts.get(usize::from(index)).copied().flatten();
-        match self.language {
-            Language::English => english_items::name(list, index, cut),
-        }
+        said!(self, items::name(list, index, cut))
     }
 
     /// What a row is, in one line.
     pub(crate) fn row_line(self, job: &Job, list: List, index: u8) -> String {
-        match self.language {
-            Language::English => english_items::line(self, job, list, index),
+        said!(self, items::line(self, job, list, index))
+    }
+
+    /// An entry as it was typed, where that is in the units in use.
+    pub(crate) fn typed(self, entry: &Entry) -> String {
+        self.marked(self.units.entry(entry))
+    }
+
+    /// A duration.
+    pub(crate) fn time(self, time: Time) -> String {
+        self.value(Value::Time(time))
+    }
+
+    /// A share of a whole.
+    pub(crate) fn share(self, share: f64) -> String {
+        self.value(Value::Share(share))
+    }
+
+    /// What is far finer than a size.
+    pub(crate) fn fine(self, length: Length) -> String {
+        self.value(Value::Fine(length))
+    }
+
+    /// A sum of money in the currency of the job.
+    pub(crate) fn money_in(self, money: Money, currency: &str) -> String {
+        let sum = self.value(Value::Money(money));
+        let currency = currency.trim();
+        if currency.is_empty() {
+            sum
+        } else {
+            format!("{sum}\u{a0}{currency}")
         }
+    }
+
+    /// A spindle speed without its unit.
+    pub(crate) fn rotation_bare(self, speed: RotationalSpeed) -> String {
+        without_unit(&self.value(Value::Rotation(speed)))
     }
 
     /// A quantity as it was typed, where that is in the units in use; it does not break at the end of a line.
     fn entered<Q: Typed>(self, entered: &Entered<Q>) -> String {
-        self.units.entry(entered.entry()).replace(' ', "\u{a0}")
+        self.typed(entered.entry()).replace(' ', "\u{a0}")
     }
 
     fn across(self, diameter: &Entered<Length>) -> String {
@@ -339,9 +394,7 @@ impl Words {
     }
 
     fn long(self, length: &Entered<Length>) -> String {
-        match self.language {
-            Language::English => english_items::long(&self.entered(length)),
-        }
+        said!(self, items::long(&self.entered(length)))
     }
 
     /// What comes off a section, as a label.
@@ -372,15 +425,8 @@ impl Words {
 
     /// Low and high with one dash between.
     pub(crate) fn range(self, low: &str, high: &str) -> String {
-        match self.language {
-            Language::English => format!("{low} to {high}"),
-        }
+        said!(self, fixed::range(low, high))
     }
-}
-
-/// A spindle speed without its unit.
-pub(crate) fn rotation_bare(speed: RotationalSpeed) -> String {
-    without_unit(&show::rotation(speed))
 }
 
 /// The number before the gap that every shown unit stands behind.

@@ -13,6 +13,9 @@ use super::about::{OfBecoming, OfReceiver, OfShop, OfStrength, OfTaper};
 use super::about_cut::OfCut;
 use super::about_jobs::OfJobs;
 use super::about_lathe::OfLathe;
+use super::about_owner::OfOwner;
+use super::about_print::OfPrint;
+use super::about_sharing::OfSharing;
 use super::about_time::OfTime;
 use crate::page::edit::{Kind, List};
 use crate::page::state::{Look, Saved, Shown, Stage};
@@ -163,8 +166,13 @@ pub(crate) enum Text {
     Time(OfTime),
     // The jobs that are kept
     Jobs(OfJobs),
+    // What is printed and handed over
+    Print(OfPrint),
     // The work at the lathe
     Lathe(OfLathe),
+    // The part's owner, and links
+    Owner(OfOwner),
+    Sharing(OfSharing),
     // The shop and how the part is set up
     Shop(OfShop),
     // Receivers, what it could become, strength, tapers that were measured
@@ -182,8 +190,6 @@ pub(crate) enum Text {
     // Notices
     BadLink(LinkError),
     BadStore,
-    Copied,
-    ShareFailed,
     Visiting,
     KeepVisitor,
     BackToOwn,
@@ -193,6 +199,7 @@ pub(crate) enum Text {
     // Menu
     UnitsLabel,
     UnitsName(Units),
+    LanguageLabel,
     LookLabel,
     LookName(Look),
     ExamplesLabel,

@@ -1,0 +1,30 @@
+//! Spanish: a module for each of English, with the same functions.
+
+pub(super) mod becomes;
+pub(super) mod cut;
+pub(super) mod examples;
+pub(super) mod fields;
+pub(super) mod findings;
+mod findings_cut;
+pub(super) mod fixed;
+pub(super) mod groups;
+pub(super) mod holding;
+pub(super) mod instruments;
+pub(super) mod items;
+pub(super) mod jobs;
+pub(super) mod lathe;
+pub(super) mod lathe_said;
+pub(super) mod lathe_steps;
+mod link;
+pub(super) mod owner;
+pub(super) mod print;
+pub(super) mod receiver;
+pub(super) mod recognise;
+pub(super) mod record;
+pub(super) mod sharing;
+pub(super) mod shop;
+mod stages;
+pub(super) mod strength;
+pub(super) mod time;
+pub(super) mod tools;
+pub(super) mod working;
