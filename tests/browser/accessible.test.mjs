@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { assertAccessible } from './helper/accessibility.mjs';
 import { sizes } from './helper/browser.mjs';
+import { looksRight } from './helper/fits.mjs';
 import {
   button, changeLook, changeUnits, closeDialog, dialog, examples, field, figures, openExample, openJobs, openMenu,
   pageTests, stages, tapDimension, toStage,
@@ -69,27 +70,6 @@ const smallTexts = (page) => page.evaluate(() => {
   }
   return [...found];
 });
-
-// How far the page can be pushed sideways, with what sticks out.
-const sideways = (page) => page.evaluate(() => {
-  const most = document.documentElement.clientWidth;
-  const out = [...document.querySelectorAll('body *')]
-    .filter((element) => element.getBoundingClientRect().right > most + 1 && element.closest('svg') === null)
-    .map((element) => element.outerHTML.slice(0, 120));
-  return { wide: document.scrollingElement.scrollWidth > most, most, out };
-});
-
-// Text that its own box cuts off; a title that is shortened on purpose stands whole on the other stages.
-const cutOff = (page) => page.evaluate(() => [...document.querySelectorAll('button, p, h1, h2, h3, label, th, td, dd, dt')]
-  .filter((element) => element.scrollWidth > element.clientWidth + 1 && element.clientWidth > 1)
-  .filter((element) => getComputedStyle(element).textOverflow !== 'ellipsis')
-  .map((element) => `${element.textContent.slice(0, 60)}: ${element.scrollWidth} in ${element.clientWidth}`));
-
-async function looksRight(page, width, where) {
-  const state = await sideways(page);
-  assert.deepEqual(state, { wide: false, most: width, out: [] }, where);
-  assert.deepEqual(await cutOff(page), [], where);
-}
 
 for (const [index, example] of examples.entries()) {
   eyeTest(`everything fits a narrow phone and a finger (${example})`, async ({ open }) => {

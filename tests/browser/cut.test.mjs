@@ -5,6 +5,9 @@ import { after, before } from 'node:test';
 import { assertAccessible } from './helper/accessibility.mjs';
 import { sizes, waitUntilKept } from './helper/browser.mjs';
 import {
+  act, cutToSize, figure, keyIn, readings, stepName, steps, stepTitle, workUpTo,
+} from './helper/lathe.mjs';
+import {
   button, changeUnits, dialog, eventually, field, focused, openExample, pageTests, plain, toStage,
 } from './helper/steps.mjs';
 
@@ -12,46 +15,6 @@ const phoneTest = pageTests({ before, after }, { size: sizes.smallPhone });
 const deskTest = pageTests({ before, after }, { size: sizes.desk });
 
 const onItsSide = { ...sizes.smallPhone, viewport: { width: 740, height: 360 } };
-
-const stepTitle = (page) => page.getByRole('heading', { level: 2 }).first();
-
-const acts = (page) => page.getByRole('group', { name: 'What to do with this step' });
-
-const act = (page, name) => button(acts(page), name);
-
-const stepName = async (page) => plain(await stepTitle(page).textContent()).replace(/^\d+ of \d+ /, '').replace(/:.*/, '');
-
-// The large figure, as readers hear it.
-const figure = (page) => page.getByRole('img', { name: /\S/ }).first();
-
-const steps = ['Check what came', 'Hold the part', 'Dial in', 'Cut off', 'Face the end', 'Drill the centre', 'Rough', 'Last cuts', 'Polish', 'Chamfer, deburr', 'Check', 'Clean and oil'];
-
-// Goes on to a step by finishing those before it.
-async function workUpTo(page, name) {
-  for (let tries = 0; tries < steps.length && await stepName(page) !== name; tries += 1) {
-    const before = await stepName(page);
-    await act(page, 'Done').click();
-    await eventually(async () => assert.notEqual(await stepName(page), before));
-  }
-  assert.equal(await stepName(page), name);
-}
-
-// Taps a number on the keypad and keeps it.
-async function keyIn(page, text, { place } = {}) {
-  await act(page, 'Measure').click();
-  const pad = page.getByRole('dialog');
-  await pad.waitFor();
-  if (place !== undefined) {
-    await button(pad, place).click();
-  }
-  for (const sign of text) {
-    await button(pad, sign === '.' ? 'Decimal mark' : sign).click();
-  }
-  await button(pad, 'Keep').click();
-  await pad.waitFor({ state: 'detached' });
-}
-
-const readings = (page) => page.getByRole('group', { name: /^Read since the last cut/ }).getByRole('listitem');
 
 // How high the ink of a figure is on the screen, in CSS pixels: rows of its picture that are not all ground.
 async function inkHeight(page, locator) {
@@ -438,11 +401,6 @@ phoneTest('the buttons change to the other thumb and stay there', async ({ open 
   await eventually(async () => assert.ok(await left() < 180));
 });
 
-const keptJob = (page) => page.evaluate(() => localStorage.getItem('skimwright.job'));
-
-// A lathe of our own: the tool stands where the dial says, and of the metal before it this share is sprung away.
-const SPRUNG = 0.06;
-
 phoneTest('a whole job without a server, from received to the verdict', async ({ server, open }) => {
   const { page, troubles } = await open();
   await waitUntilKept(page);
@@ -453,53 +411,7 @@ phoneTest('a whole job without a server, from received to the verdict', async ({
   await page.reload();
   await toStage(page, 'Cut');
   await button(page, 'Start').click();
-  await workUpTo(page, 'Rough');
-  let diameter = null;
-  let tool = null;
-  let cuts = 0;
-  for (let turn = 0; turn < 100; turn += 1) {
-    const name = await stepName(page);
-    if (!['Rough', 'Last cuts', 'Polish'].includes(name)) {
-      break;
-    }
-    const main = await acts(page).getByRole('button').filter({ hasText: /I made this cut|Spring pass made|I polished/ }).count();
-    const label = await figure(page).getAttribute('aria-label');
-    if (label === 'Measure') {
-      if (diameter === null) {
-        const about = plain(await page.getByText(/^Expected, about/).locator('..').textContent());
-        diameter = Number(about.match(/([\d.]+) mm/)[1]);
-        tool = diameter;
-      }
-      await keyIn(page, diameter.toFixed(3), { place: 'Middle' });
-      await eventually(async () => assert.notEqual(await figure(page).getAttribute('aria-label'), 'Measure'));
-    } else if (main > 0) {
-      const dialled = Number(label.match(/([\d.]+)/)[1]);
-      const means = plain(await page.locator('#app').innerText());
-      const polish = await act(page, 'I polished').count() > 0;
-      const factor = /dial in, on the slide/.test(means) ? 2 : 1;
-      if (polish) {
-        diameter -= dialled;
-      } else {
-        tool -= dialled * factor;
-        diameter = tool + SPRUNG * (diameter - tool);
-      }
-      cuts += 1;
-      const kept = await keptJob(page);
-      await acts(page).getByRole('button', { name: /I made this cut|Spring pass made|I polished/ }).click();
-      // The next cut may be as deep: what is kept tells that this one counts.
-      await eventually(async () => assert.notEqual(await keptJob(page), kept));
-    } else {
-      await act(page, 'Done').click();
-      await eventually(async () => assert.notEqual(await stepName(page), name));
-    }
-  }
-  assert.ok(cuts > 1, `${cuts} cuts`);
-  await workUpTo(page, 'Check');
-  for (const place of ['Near the shoulder', 'Middle', 'Free end']) {
-    for (let times = 0; times < 3; times += 1) {
-      await keyIn(page, diameter.toFixed(3), { place });
-    }
-  }
+  const { cuts, diameter } = await cutToSize(page);
   const verdict = page.getByRole('region', { name: 'In tolerance?' });
   await verdict.waitFor();
   const said = (await verdict.getByRole('listitem').allTextContents()).map(plain);

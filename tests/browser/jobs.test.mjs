@@ -34,7 +34,7 @@ async function makeJobs(page, all) {
 }
 
 // A job of the list, by its title.
-const row = (page, title) => list(page).getByRole('listitem').filter({ hasText: title });
+const row = (page, title) => list(page).getByRole('listitem').filter({ has: page.getByText(title, { exact: true }) });
 
 const more = (page, title) => row(page, title).getByRole('button', { name: /^More/ });
 

@@ -3,7 +3,9 @@
 import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { waitUntilKept } from './helper/browser.mjs';
-import { button, eventually, field, openExample, pageTests, readFigures, toStage } from './helper/steps.mjs';
+import {
+  button, closeDialog, dialog, eventually, field, openExample, pageTests, readFigures, toStage,
+} from './helper/steps.mjs';
 
 const offlineTest = pageTests({ before, after });
 
@@ -25,8 +27,10 @@ offlineTest('loads, plans, keeps and shares without a server', async ({ server, 
   await page.reload();
   await eventually(async () => assert.match((await readFigures(page))[0], /^Cut off \| 20\.50 mm/));
   await button(page, 'Share').click();
+  await button(dialog(page, 'Share'), 'Copy the link').click();
   await page.getByText('The link is copied.').waitFor();
   const link = await page.evaluate(() => navigator.clipboard.readText());
+  await closeDialog(page, 'Share');
 
   // The link opens too: here in the same browser, whose own job has moved on.
   await toStage(page, 'Wanted');

@@ -37,7 +37,7 @@ readingTest('the five figures are the largest text of the plan, each on one line
 
 readingTest('a link opens on the plan, which says in plain words what falls off and what stays', async ({ open }) => {
   const { page } = await open();
-  const before = await page.evaluate(() => location.hash);
+  const before = await addressOf(page);
   await openExample(page, 0);
   const link = await addressOf(page, before);
   const owner = await open(link, { colorScheme: 'dark' });

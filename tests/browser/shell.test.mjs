@@ -1,9 +1,11 @@
 // The shell around the page: start, policy, use without a network, updates, and the rescue screen.
 
 import assert from 'node:assert/strict';
+import { createServer } from 'node:http';
 import { after, before, test } from 'node:test';
 import { assertAccessible } from './helper/accessibility.mjs';
 import { sizes, startBrowser, waitUntilKept, withPages } from './helper/browser.mjs';
+import { startServer } from './helper/server.mjs';
 
 // Only shown and handed on here: what is in it does not matter.
 const JOB = 'aGVsbG8gdHVybmVy';
@@ -152,7 +154,8 @@ shellTest('copies the job from the rescue screen', async ({ server, open }) => {
   const { page } = await open(server.url, { permissions: ['clipboard-read', 'clipboard-write'] });
   await page.evaluate((job) => localStorage.setItem('skimwright.job', job), JOB);
   await trap(page);
-  await page.getByRole('button', { name: 'Copy' }).click();
+  // What the address holds may stand below it.
+  await page.getByRole('button', { name: 'Copy' }).first().click();
   await page.getByRole('button', { name: 'Copied' }).waitFor();
   assert.equal(await page.evaluate(() => navigator.clipboard.readText()), `${server.url}#${JOB}`);
 });
@@ -248,4 +251,120 @@ shellTest('the policy stops inline scripts, inline styles and scripts from text'
   assert.equal(result.stopped.filter((name) => name === 'TypeError').length, 2);
   assert.ok(result.stopped.some((name) => name.startsWith('script-src') || name.includes('trusted-types')));
   assert.ok(result.stopped.includes('style-src-attr'));
+});
+
+shellTest('the policy stops handlers in markup, code from text, and every request to another origin', async ({ server, open }) => {
+  const other = await startServer();
+  try {
+    const { page, requests } = await open();
+    await page.evaluate(() => {
+      window.violated = [];
+      document.addEventListener('securitypolicyviolation', ({ effectiveDirective, blockedURI }) => {
+        window.violated.push(`${effectiveDirective} ${blockedURI}`);
+      });
+    });
+    const { trusted, thrown, ran } = await page.evaluate(async (elsewhere) => {
+      const thrown = {};
+      const attempt = async (name, act) => {
+        try {
+          await act();
+        } catch (error) {
+          thrown[name] = error.name;
+        }
+      };
+      const marked = 'window.codeRan = true';
+      // Out of the debugger's own turn, which may evaluate text where the page may not.
+      await new Promise((done) => {
+        setTimeout(done);
+      });
+      await attempt('eval', () => (0, eval)(marked));
+      await attempt('function', () => new Function(marked)());
+      await attempt('timer', () => setTimeout(marked));
+      await attempt('markup', () => {
+        document.createElement('p').innerHTML = '<b>text</b>';
+      });
+      await attempt('parser', () => new DOMParser().parseFromString('<b>text</b>', 'text/html'));
+      await attempt('handler', () => {
+        const pressed = document.createElement('button');
+        document.body.append(pressed);
+        pressed.setAttribute('onclick', marked);
+        pressed.click();
+      });
+      await attempt('address', () => {
+        const link = document.createElement('a');
+        link.setAttribute('href', `javascript:${marked}`);
+        document.body.append(link);
+        link.click();
+      });
+      await attempt('fetch', () => fetch(`${elsewhere}fetch`));
+      await attempt('beacon', () => navigator.sendBeacon(`${elsewhere}beacon`));
+      await attempt('events', () => new EventSource(`${elsewhere}events`));
+      await attempt('socket', () => new WebSocket(`${elsewhere.replace('http', 'ws')}socket`));
+      const add = (name, attributes) => {
+        const element = Object.assign(document.createElement(name), attributes);
+        document.body.append(element);
+        return element;
+      };
+      add('img', { src: `${elsewhere}image` });
+      add('link', { rel: 'stylesheet', href: `${elsewhere}style` });
+      add('link', { rel: 'prefetch', href: `${elsewhere}prefetch` });
+      add('iframe', { src: `${elsewhere}frame` });
+      add('video', { src: `${elsewhere}video` });
+      await attempt('form', () => add('form', { action: `${elsewhere}form`, method: 'post' }).submit());
+      await attempt('script', () => add('script', { src: `${elsewhere}script` }));
+      await new Promise((done) => {
+        setTimeout(done, 500);
+      });
+      return { trusted: 'trustedTypes' in window, thrown, ran: window.codeRan === true };
+    }, other.url);
+    assert.equal(ran, false);
+    for (const name of ['eval', 'function', 'fetch']) {
+      assert.match(thrown[name] ?? '', /^(EvalError|TypeError)$/, name);
+    }
+    // Where the browser has them; this one must.
+    assert.equal(trusted, true);
+    for (const name of ['markup', 'parser', 'script']) {
+      assert.equal(thrown[name], 'TypeError', name);
+    }
+    const violated = await page.evaluate(() => window.violated);
+    for (const directive of ['connect-src', 'img-src', 'style-src-elem', 'frame-src', 'media-src', 'form-action']) {
+      assert.ok(violated.some((it) => it.startsWith(`${directive} ${other.url.slice(0, -1)}`)), `${directive} in\n${violated.join('\n')}`);
+    }
+    assert.ok(violated.some((it) => /^script-src(-attr|-elem)? inline/.test(it)), violated.join('\n'));
+    assert.deepEqual(other.asked, [], 'nothing reached the other origin');
+    assert.ok(requests.length > 0 && server.asked.length > 0);
+    const policy = await page.evaluate(
+      () => document.querySelector('meta[http-equiv="Content-Security-Policy"]').content,
+    );
+    assert.match(policy, /default-src 'none'.*require-trusted-types-for 'script'/);
+    assert.doesNotMatch(policy, /'unsafe-|\*|https?:/);
+  } finally {
+    await other.stop();
+  }
+});
+
+shellTest('another site is not told where one came from', async ({ open }) => {
+  const { page } = await open();
+  assert.equal(await page.evaluate(() => document.querySelector('meta[name=referrer]').content), 'no-referrer');
+  const came = [];
+  const other = createServer(({ url, headers }, response) => {
+    came.push([url, headers.referer]);
+    response.end('Elsewhere.');
+  });
+  await new Promise((done) => {
+    other.listen(0, '127.0.0.1', done);
+  });
+  try {
+    await page.evaluate((url) => {
+      const link = document.createElement('a');
+      link.href = url;
+      document.body.append(link);
+      link.click();
+    }, `http://127.0.0.1:${other.address().port}/there`);
+    await page.waitForURL(/there$/);
+    assert.deepEqual(came[0], ['/there', undefined]);
+  } finally {
+    other.closeAllConnections();
+    other.close();
+  }
 });

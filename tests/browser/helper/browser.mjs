@@ -29,13 +29,18 @@ export function startBrowser(settings = []) {
 // A fresh profile, as of a person who was never here, and a list of all that went wrong in it.
 export async function visit(browser, url, { size = sizes.phone, ...options } = {}) {
   const context = await browser.newContext({ ...size, ...options });
-  context.setDefaultTimeout(8000);
+  context.setDefaultTimeout(15_000);
   const page = await context.newPage();
   const troubles = [];
   const requests = [];
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') {
-      troubles.push(message.text());
+      // Whether there is a newer version is asked by the browser itself, whenever it likes.
+      const { url } = message.location();
+      const asksForNewer = url.endsWith('/sw.js') && message.text().includes('ERR_CONNECTION_REFUSED');
+      if (!asksForNewer) {
+        troubles.push(message.type() === 'error' ? `${message.text()} (${url})` : message.text());
+      }
     }
   });
   page.on('pageerror', (error) => troubles.push(`${error.name}: ${error.message}`));

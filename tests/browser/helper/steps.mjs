@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { startBrowser, withPages } from './browser.mjs';
 
-export const stages = ['Received', 'Wanted', 'Plan', 'Cut'];
+export const stages = ['Received', 'Wanted', 'Plan', 'Cut', 'Hand back'];
 
 export const examples = [
   'Milling arbor, 32 mm to 25 mm',
@@ -106,7 +106,7 @@ export const plain = (text) => text.replaceAll('\u{a0}', ' ');
 
 // Waits until something about the page is true; the assertion of the last look is what fails.
 export async function eventually(look) {
-  const end = performance.now() + 5_000;
+  const end = performance.now() + 10_000;
   for (;;) {
     try {
       return await look();
