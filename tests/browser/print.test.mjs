@@ -65,7 +65,8 @@ async function saved(page, name) {
 }
 
 deskTest('files for other programs have their names and begin as they should', async ({ open }) => {
-  const { page, troubles } = await open('', { locale: 'de-DE' });
+  // English words, for want of French ones, and a decimal comma.
+  const { page, troubles } = await open('', { locale: 'fr-FR' });
   await openExample(page, 0);
   await toStage(page, 'Plan');
   await button(page, 'Files for other programs').click();

@@ -11,7 +11,7 @@ use crate::page::store::{Store, words};
 use crate::page::words::{OfPrint, Text};
 
 /// The code is printed so large where that is enough, larger where its modules would be too small for a phone.
-const USUAL_SIDE: Length = Length::mm(42.0);
+const USUAL_SIDE: Length = Length::mm(34.0);
 
 /// A code that needs more room than this has none on the sheet.
 const MOST_SIDE: Length = Length::mm(58.0);

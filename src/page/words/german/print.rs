@@ -18,12 +18,8 @@ pub(super) const fn text(text: OfPrint) -> &'static str {
         OfPrint::InMillimetres => "Maße in mm",
         OfPrint::InInches => "Maße in Zoll",
         OfPrint::CodeLabel => "QR-Code dieses Auftrags",
-        OfPrint::CodeSays(true) => {
-            "Öffnet diesen Auftrag mit Maschine, Werkzeug und Protokoll, ohne Sätze"
-        }
-        OfPrint::CodeSays(false) => {
-            "Öffnet diesen Auftrag mit Maschine und Werkzeug, ohne Sätze und Protokoll"
-        }
+        OfPrint::CodeSays(true) => "Öffnet diesen Auftrag samt Protokoll",
+        OfPrint::CodeSays(false) => "Öffnet diesen Auftrag",
         OfPrint::CodeTooLong => {
             "Dieser Auftrag ist zu lang für einen Code. Mit seinem Link oder seiner Datei öffnen."
         }

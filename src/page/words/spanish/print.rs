@@ -18,12 +18,8 @@ pub(super) const fn text(text: OfPrint) -> &'static str {
         OfPrint::InMillimetres => "medidas en mm",
         OfPrint::InInches => "medidas en pulgadas",
         OfPrint::CodeLabel => "Código QR de este trabajo",
-        OfPrint::CodeSays(true) => {
-            "Abre este trabajo con torno, herramienta y registro, sin tarifas"
-        }
-        OfPrint::CodeSays(false) => {
-            "Abre este trabajo con torno y herramienta, sin tarifas ni registro"
-        }
+        OfPrint::CodeSays(true) => "Abre este trabajo con su registro",
+        OfPrint::CodeSays(false) => "Abre este trabajo",
         OfPrint::CodeTooLong => {
             "Este trabajo es demasiado largo para un código. Ábrelo con su enlace o su archivo."
         }
