@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { assertAccessible } from './helper/accessibility.mjs';
 import { sizes, waitUntilKept } from './helper/browser.mjs';
+import { pointsOf } from './helper/picture.mjs';
 import {
   act, cutToSize, figure, keyIn, readings, stepName, steps, stepTitle, workUpTo,
 } from './helper/lathe.mjs';
@@ -16,32 +17,36 @@ const deskTest = pageTests({ before, after }, { size: sizes.desk });
 
 const onItsSide = { ...sizes.smallPhone, viewport: { width: 740, height: 360 } };
 
-// How high the ink of a figure is on the screen, in CSS pixels: rows of its picture that are not all ground.
-async function inkHeight(page, locator) {
-  const picture = (await locator.screenshot()).toString('base64');
-  return page.evaluate(async (data) => {
-    const image = new Image();
-    image.src = `data:image/png;base64,${data}`;
-    await image.decode();
-    const canvas = document.createElement('canvas');
-    [canvas.width, canvas.height] = [image.width, image.height];
-    const context = canvas.getContext('2d');
-    context.drawImage(image, 0, 0);
-    const { data: points } = context.getImageData(0, 0, image.width, image.height);
-    const ground = points.slice(0, 3);
-    const inked = [];
-    for (let row = 0; row < image.height; row += 1) {
-      for (let column = 0; column < image.width; column += 1) {
-        const at = (row * image.width + column) * 4;
-        const off = Math.abs(points[at] - ground[0]) + Math.abs(points[at + 1] - ground[1]) + Math.abs(points[at + 2] - ground[2]);
-        if (off > 200) {
-          inked.push(row);
-          break;
-        }
+// Where the ink is in a picture, a rim of so many points apart: the points that are not as its first one.
+async function inkOf(page, locator, rim = 0) {
+  const { width, height, points, ratio } = await pointsOf(page, locator);
+  const parts = (x, y) => points.slice((y * width + x) * 4, (y * width + x) * 4 + 3);
+  const ground = parts(rim, rim);
+  const ink = [];
+  for (let y = rim; y < height - rim; y += 1) {
+    for (let x = rim; x < width - rim; x += 1) {
+      if (parts(x, y).reduce((sum, part, at) => sum + Math.abs(part - ground[at]), 0) > 200) {
+        ink.push([x, y]);
       }
     }
-    return (inked.at(-1) - inked[0] + 1) / devicePixelRatio;
-  }, picture);
+  }
+  const span = (axis) => {
+    const [least, most] = ink.reduce(([low, high], at) => [Math.min(low, at[axis]), Math.max(high, at[axis])], [Infinity, -Infinity]);
+    return most - least + 1;
+  };
+  return { points: ink.length, wide: span(0), high: span(1), ratio };
+}
+
+// How high the ink of a figure is on the screen, in CSS pixels.
+async function inkHeight(page, locator) {
+  const { high, ratio } = await inkOf(page, locator);
+  return high / ratio;
+}
+
+// How much of the box round the letters is ink: a plain slab is all of it. The rim may have a border.
+async function inkShare(page, locator) {
+  const { points, wide, high } = await inkOf(page, locator, 8);
+  return points / (wide * high);
 }
 
 const noSidewaysScroll = async (page) => assert.equal(
@@ -106,33 +111,6 @@ phoneTest('the first step has the size to check, and it is read from afar', asyn
   assert.equal(await figure(page).getAttribute('aria-label'), '32.00 mm');
   await inSight(page, figure(page));
 });
-
-// How much of the box round the letters is ink: a plain slab is all of it.
-const inkShare = async (page, locator) => {
-  const picture = (await locator.screenshot()).toString('base64');
-  return page.evaluate(async (data) => {
-    const image = new Image();
-    image.src = `data:image/png;base64,${data}`;
-    await image.decode();
-    const canvas = document.createElement('canvas');
-    [canvas.width, canvas.height] = [image.width, image.height];
-    const context = canvas.getContext('2d');
-    context.drawImage(image, 0, 0);
-    // The rim apart: it may have a border.
-    const rim = 8;
-    const [width, height] = [image.width - 2 * rim, image.height - 2 * rim];
-    const { data: points } = context.getImageData(rim, rim, width, height);
-    const at = [];
-    for (let place = 0; place < width * height; place += 1) {
-      const off = [0, 1, 2].reduce((sum, part) => sum + Math.abs(points[place * 4 + part] - points[part]), 0);
-      if (off > 200) {
-        at.push([place % width, Math.floor(place / width)]);
-      }
-    }
-    const span = (list) => Math.max(...list) - Math.min(...list) + 1;
-    return at.length / (span(at.map(([x]) => x)) * span(at.map(([, y]) => y)));
-  }, picture);
-};
 
 phoneTest('with the colours of the system the buttons can be read', async ({ open }) => {
   for (const colorScheme of ['light', 'dark']) {

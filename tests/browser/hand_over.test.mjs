@@ -11,7 +11,7 @@ import {
   answer, assertNoForeignRequests, clipboard, hashOf, isWide, offer, ownerLine, putInAddress, share,
 } from './helper/sharing.mjs';
 import {
-  button, closeDialog, dialog, eventually, examples, field, jobTitle, openExample, pageTests, plain, saved, toStage,
+  button, closeDialog, dialog, eventually, examples, field, jobTitle, openExample, pageTests, plain, saved, toStage, withoutPrintDialog,
 } from './helper/steps.mjs';
 
 const storyTest = pageTests({ before, after }, {
@@ -167,9 +167,7 @@ storyTest('every other answer is taken in as what it is, and stands on the job s
   await toStage(shop.page, 'Plan');
   const link = await offer(shop.page);
   const owner = await open(link.slice(server.url.length));
-  await shop.page.evaluate(() => {
-    window.print = () => {};
-  });
+  await withoutPrintDialog(shop.page);
   for (const [choice, words, line, sheet] of [
     ['I have a question first', 'Will the thread stay?', /^A question was asked \(/, /asked: .*Will the thread stay/],
     ['I agree, with a change', 'A larger radius', /^Agreed with a change \(.*offer it again\.$/, /change asked: .*A larger radius/],

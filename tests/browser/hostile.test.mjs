@@ -9,7 +9,7 @@ import {
   answer, assertNoForeignRequests, clipboard, hashOf, isWide, ownerLine, putInAddress, share,
 } from './helper/sharing.mjs';
 import {
-  button, closeDialog, field, jobTitle, pageTests, stages, toStage,
+  button, closeDialog, field, jobTitle, pageTests, stages, toStage, withoutPrintDialog,
 } from './helper/steps.mjs';
 
 const hostileTest = pageTests({ before, after }, {
@@ -179,9 +179,7 @@ for (const [what, text] of texts) {
     }
 
     // The job sheet.
-    await page.evaluate(() => {
-      window.print = () => {};
-    });
+    await withoutPrintDialog(page);
     await button(page, 'Print the job sheet').click();
     await page.emulateMedia({ media: 'print' });
     const sheet = page.getByRole('article', { name: 'Job sheet' });

@@ -7,7 +7,7 @@ import { HtmlValidate, StaticConfigLoader } from 'html-validate';
 import { sizes } from './helper/browser.mjs';
 import { answer, offer } from './helper/sharing.mjs';
 import {
-  button, dialog, examples, openExample, openJobs, openMenu, pageTests, stages, toStage,
+  button, dialog, examples, openExample, openJobs, openMenu, pageTests, stages, toStage, withoutPrintDialog,
 } from './helper/steps.mjs';
 
 const htmlTest = pageTests({ before, after }, { size: sizes.desk, permissions: ['clipboard-read', 'clipboard-write'] });
@@ -48,9 +48,7 @@ for (const [index, title] of examples.entries()) {
       await valid(page, stage);
     }
     await toStage(page, 'Plan');
-    await page.evaluate(() => {
-      window.print = () => {};
-    });
+    await withoutPrintDialog(page);
     await page.evaluate(() => {
       window.sheets = [];
       new MutationObserver(() => {

@@ -10,7 +10,7 @@ import {
 } from './helper/languages.mjs';
 import { clipboard, hashOf, putInAddress } from './helper/sharing.mjs';
 import {
-  button, changeUnits, dialog, eventually, examples, field, openExample, openMenu, pageTests, plain, stages, toStage,
+  button, changeUnits, dialog, eventually, examples, field, openExample, openMenu, pageTests, plain, stages, toStage, withoutPrintDialog,
 } from './helper/steps.mjs';
 
 const languageTest = pageTests({ before, after }, {
@@ -172,11 +172,7 @@ walks['the job sheet'] = async ({ open, tongue, look }) => {
     await button(page, tongue.menu).click();
     await dialog(page, tongue.menu).locator('.examples button').nth(index).click();
     await toStageOf(page, tongue, 2);
-    await page.evaluate(() => {
-      window.print = () => {
-        window.asked = true;
-      };
-    });
+    await withoutPrintDialog(page);
     await button(page, tongue.printSheet).click();
     await page.waitForFunction(() => window.asked);
     const pdf = await page.pdf({ format: 'A4' });

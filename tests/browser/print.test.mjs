@@ -8,22 +8,14 @@ import { sizes } from './helper/browser.mjs';
 import { core } from './helper/core.mjs';
 import { scan } from './helper/scan.mjs';
 import {
-  addressOf, button, dialog, eventually, examples, field, focused, openExample, pageTests, plain, toStage,
+  addressOf, button, dialog, eventually, examples, field, focused, openExample, pageTests, plain, toStage, withoutPrintDialog,
 } from './helper/steps.mjs';
 
 const deskTest = pageTests({ before, after }, { size: sizes.desk });
 const phoneTest = pageTests({ before, after }, { size: sizes.smallPhone });
 
-// A browser without windows cannot open its print dialog: asked for it, it counts.
-const withoutDialog = (page) => page.evaluate(() => {
-  window.asked = 0;
-  window.print = () => {
-    window.asked += 1;
-  };
-});
-
 async function printSheet(page) {
-  await withoutDialog(page);
+  await withoutPrintDialog(page);
   await button(page, 'Print the job sheet').click();
   await eventually(async () => assert.equal(await page.evaluate(() => window.asked), 1));
 }

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { scan } from '../browser/helper/scan.mjs';
 import { sizes, startBrowser, visit } from '../browser/helper/browser.mjs';
 import { startServer } from '../browser/helper/server.mjs';
-import { button, examples, openExample, toStage } from '../browser/helper/steps.mjs';
+import { button, examples, openExample, toStage, withoutPrintDialog } from '../browser/helper/steps.mjs';
 
 const folder = process.argv[2];
 await mkdir(folder, { recursive: true });
@@ -16,9 +16,7 @@ for (const index of examples.keys()) {
   const { context, page } = await visit(browser, server.url, { size: { ...sizes.desk, deviceScaleFactor: 4 } });
   await openExample(page, index);
   await toStage(page, 'Plan');
-  await page.evaluate(() => {
-    window.print = () => {};
-  });
+  await withoutPrintDialog(page);
   for (const format of ['A4', 'Letter']) {
     await button(page, 'Print the job sheet').click();
     await page.pdf({ path: join(folder, `sheet-${index}-${format}.pdf`), format });

@@ -22,18 +22,25 @@ pub(crate) fn asked_language() -> Language {
 }
 
 /// The language of whoever reads a page that is not his own job: the one he chose here, or that of his browser.
-pub(crate) fn reader_tongue() -> Tongue {
-    let (.., chosen) = stored_view();
-    tongue(chosen.unwrap_or_else(asked_language))
+#[hook]
+pub(crate) fn use_reader_tongue() -> Tongue {
+    *use_memo((), |()| {
+        let (.., chosen) = stored_view();
+        tongue(chosen.unwrap_or_else(asked_language))
+    })
 }
 
-/// A language with its decimal mark, as the browser writes one and a half in it.
+/// A language with its decimal mark.
 pub(crate) fn tongue(language: Language) -> Tongue {
-    let format = NumberFormat::new(&locales(language), &Object::new()).format();
+    Tongue::new(language, mark_in(&locales(language)).unwrap_or('.'))
+}
+
+/// The decimal mark, point or comma, as the browser writes one and a half in a language; without one in its own.
+pub(super) fn mark_in(locales: &Array) -> Option<char> {
+    let format = NumberFormat::new(locales, &Object::new()).format();
     let shown = format.call1(&JsValue::UNDEFINED, &JsValue::from_f64(1.5));
-    let shown = shown.ok().and_then(|shown| shown.as_string());
-    let mark = shown.and_then(|shown| shown.chars().find(|it| matches!(it, '.' | ',')));
-    Tongue::new(language, mark.unwrap_or('.'))
+    let shown = shown.ok()?.as_string()?;
+    shown.chars().find(|it| matches!(it, '.' | ','))
 }
 
 fn locales(language: Language) -> Array {

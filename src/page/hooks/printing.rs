@@ -1,11 +1,11 @@
 //! Printing, and how the browser's language writes numbers.
 
 use gloo_events::EventListener;
-use js_sys::{Array, Intl, Object};
+use js_sys::Array;
 use skimwright::sheet::DecimalMark;
-use wasm_bindgen::JsValue;
 use yew::prelude::*;
 
+use super::language::mark_in;
 use crate::page::print::PrintAction;
 use crate::page::state::Action;
 use crate::page::store::Store;
@@ -34,11 +34,8 @@ pub(crate) fn print_page() {
 
 /// The decimal mark of the browser's language.
 pub(crate) fn decimal_mark() -> DecimalMark {
-    let format = Intl::NumberFormat::new(&Array::new(), &Object::new()).format();
-    let said = format.call1(&JsValue::UNDEFINED, &JsValue::from_f64(1.5));
-    let said = said.ok().and_then(|said| said.as_string());
-    match said {
-        Some(said) if said.contains(',') => DecimalMark::Comma,
+    match mark_in(&Array::new()) {
+        Some(',') => DecimalMark::Comma,
         _ => DecimalMark::Point,
     }
 }

@@ -8,6 +8,7 @@ use skimwright::quantity::Length;
 use skimwright::sheet::{Canvas, Stage, drawing, picture, scale_of, svg, true_scale};
 use yew::prelude::*;
 
+use crate::page::hooks::language::use_reader_tongue;
 use crate::page::hooks::share::image_of;
 use crate::page::hooks::width::use_room;
 use crate::page::markup::{hint, paragraph};
@@ -47,9 +48,7 @@ pub(super) fn Picture(props: &PictureProps) -> Html {
         offer, plan, label, ..
     } = props;
     let units = offer.units();
-    let words = Words::new(units, &offer.job).in_tongue(*use_memo((), |()| {
-        crate::page::hooks::language::reader_tongue()
-    }));
+    let words = Words::new(units, &offer.job).in_tongue(use_reader_tongue());
     let say = |text| words.say(Text::Owner(text));
     let stage = match props.stage {
         OwnerStage::Before => Stage::Received,

@@ -10,7 +10,7 @@ use super::answer::answer;
 use super::shown::OfferShown;
 use super::state::{OwnerAction, OwnerState};
 use crate::page::hooks::address::use_reload_for_links;
-use crate::page::hooks::language::{reader_tongue, use_language};
+use crate::page::hooks::language::{use_language, use_reader_tongue};
 use crate::page::hooks::printing::print_page;
 use crate::page::hooks::storage::{keep_answer, kept_answer};
 use crate::page::markup::{button, paragraph};
@@ -50,9 +50,9 @@ pub(crate) fn OwnerPage(props: &OwnerProps) -> Html {
             }
         });
     }
-    let tongue = use_memo((), |()| reader_tongue());
+    let tongue = use_reader_tongue();
     use_language(tongue.language());
-    let words = Words::new(offer.units(), &offer.job).in_tongue(*tongue);
+    let words = Words::new(offer.units(), &offer.job).in_tongue(tongue);
     let say = |text| words.say(Text::Owner(text));
     let title = if offer.job.title.trim().is_empty() {
         AttrValue::Static(words.say(Text::JobUntitled))
@@ -82,9 +82,9 @@ pub(crate) struct BadLinkProps {
 #[component]
 pub(crate) fn BadLinkPage(props: &BadLinkProps) -> Html {
     use_reload_for_links();
-    let tongue = use_memo((), |()| reader_tongue());
+    let tongue = use_reader_tongue();
     use_language(tongue.language());
-    let words = Words::default().in_tongue(*tongue);
+    let words = Words::default().in_tongue(tongue);
     let say = |text| words.say(Text::Owner(text));
     let why = match props.error {
         LinkError::Newer { .. } | LinkError::BeyondLimits => OfOwner::Bad,

@@ -8,6 +8,7 @@ use yew::prelude::*;
 
 use super::pictures::{OwnerStage, Picture};
 use super::shop::{rates, shop};
+use crate::page::hooks::language::use_reader_tongue;
 use crate::page::markup::{all, element, hint, pair, paragraph, text};
 use crate::page::words::{OfOwner, Text, Words};
 
@@ -21,9 +22,7 @@ pub(crate) struct OfferProps {
 pub(crate) fn OfferShown(props: &OfferProps) -> Html {
     let plan = use_memo(Rc::clone(&props.offer), |offer| plan(&offer.job));
     let offer = &props.offer;
-    let words = Words::new(offer.units(), &offer.job).in_tongue(*use_memo((), |()| {
-        crate::page::hooks::language::reader_tongue()
-    }));
+    let words = Words::new(offer.units(), &offer.job).in_tongue(use_reader_tongue());
     let say = |text| words.say(Text::Owner(text));
     let picture = |stage, title| {
         let label = say(title);

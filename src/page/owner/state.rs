@@ -6,7 +6,7 @@ use skimwright::job::{Answered, Job, Moment, OfferMark, OwnerSays, Record};
 use skimwright::link::{self, LinkError, Linked};
 use skimwright::offer::Offer;
 
-use crate::page::sharing::Handed;
+use crate::page::sharing::{Handed, LINK_LIKE};
 
 /// Who an address is for.
 #[derive(Clone, Debug, PartialEq)]
@@ -18,9 +18,6 @@ pub(crate) enum Visit {
     /// The same, or whoever gets the part back, but the link cannot be opened.
     BadLink(LinkError),
 }
-
-/// A text as long as this that begins as an offer or a report was meant as one.
-const LINK_LIKE: usize = 24;
 
 /// Before what is kept of words that were written with nothing chosen yet.
 const UNSAID: &str = "unsaid";

@@ -2,12 +2,12 @@
 
 use std::rc::Rc;
 
-use skimwright::job::{Moment, OfferMark, What};
+use skimwright::job::{OfferMark, What};
 use skimwright::offer::{Agreement, Fit, agreement};
 use yew::prelude::*;
 
 use super::state::{ShareAction, ShareTo};
-use crate::page::hooks::clock::moment;
+use crate::page::hooks::clock::calendar;
 use crate::page::markup::{all, button, element, hint, text};
 use crate::page::modal::modal;
 use crate::page::owner::OfferShown;
@@ -15,16 +15,12 @@ use crate::page::state::{Action, Cover};
 use crate::page::store::{Store, on, words};
 use crate::page::words::{OfSharing, Text};
 
-fn when(at: Moment) -> crate::page::words::Moment {
-    moment(at.to_unix_seconds().saturating_mul(1000))
-}
-
 /// One line on how the job stands with its owner; nothing where he was shown nothing.
 pub(crate) fn agreed(store: &Store) -> Html {
     let words = words(store);
     let say = |text| words.say(Text::Sharing(text));
     let agreement = agreement(&store.job, &store.plan);
-    let Some(line) = words.stands_with_owner(&agreement, when) else {
+    let Some(line) = words.stands_with_owner(&agreement, calendar) else {
         return Html::default();
     };
     let class = if agreement.holds() {

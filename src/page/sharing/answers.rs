@@ -164,7 +164,7 @@ fn has_offered(job: &Job, mark: OfferMark) -> bool {
 }
 
 /// A piece as long as this was meant as a link; words are shorter.
-const LINK_LIKE: usize = 24;
+pub(crate) const LINK_LIKE: usize = 24;
 
 fn is_link_like(text: &str) -> bool {
     let foreign = |letter: char| !(letter.is_ascii_alphanumeric() || matches!(letter, '-' | '_'));

@@ -13,6 +13,7 @@ mod offer_tests;
 #[cfg(test)]
 mod state_tests;
 
+pub(crate) use answers::LINK_LIKE;
 pub(crate) use state::{AnswerTold, Handed, NoLink, ShareAction, ShareTo, Sharing};
 
 #[cfg(target_arch = "wasm32")]

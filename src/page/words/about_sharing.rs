@@ -6,6 +6,9 @@ use skimwright::offer::{Agreement, Fit};
 use super::{Moment, Text, Words};
 use crate::page::sharing::{AnswerTold, Handed, NoLink, ShareTo};
 
+/// Some mail programs and chats cut links that have more characters. Common practice, no source.
+pub(super) const SAFE_LINK: usize = 2000;
+
 /// A fixed text about links that are given away.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) enum OfSharing {

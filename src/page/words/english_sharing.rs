@@ -6,7 +6,7 @@ use skimwright::offer::{Agreement, Fit};
 
 use super::Words;
 use super::about_jobs::Moment as Calendar;
-use super::about_sharing::{Holds, OfAnswer, OfSharing};
+use super::about_sharing::{Holds, OfAnswer, OfSharing, SAFE_LINK};
 use crate::page::sharing::{AnswerTold, Handed, NoLink, ShareTo};
 
 pub(super) const fn text(text: OfSharing) -> &'static str {
@@ -169,8 +169,7 @@ pub(super) fn entries(words: Words, count: usize) -> String {
 
 pub(super) fn link_length(words: Words, characters: usize) -> String {
     let long = words.count(characters, "character", "characters");
-    // Mail programs and chats that cut links: common practice, no source.
-    if 2000 < characters {
+    if SAFE_LINK < characters {
         format!("The link has {long}. Some chats cut links so long: send it by mail, or by itself.")
     } else {
         format!("The link has {long}.")

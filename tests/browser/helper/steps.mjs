@@ -80,6 +80,14 @@ export async function newJob(page) {
   await dialog(page, 'Jobs').waitFor({ state: 'detached' });
 }
 
+// A browser without windows cannot open its print dialog: asked for it, it counts in `window.asked`.
+export const withoutPrintDialog = (page) => page.evaluate(() => {
+  window.asked = 0;
+  window.print = () => {
+    window.asked += 1;
+  };
+});
+
 export const saved = (page) => page.getByText('saved on this device', { exact: true }).waitFor();
 
 async function chooseInMenu(page, group, name) {

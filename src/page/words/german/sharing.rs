@@ -5,7 +5,7 @@ use skimwright::link::LinkError;
 use skimwright::offer::{Agreement, Fit};
 
 use crate::page::sharing::{AnswerTold, Handed, NoLink, ShareTo};
-use crate::page::words::about_sharing::{Holds, OfAnswer};
+use crate::page::words::about_sharing::{Holds, OfAnswer, SAFE_LINK};
 use crate::page::words::{Moment as Calendar, OfSharing, Words};
 
 pub(super) const fn text(text: OfSharing) -> &'static str {
@@ -182,8 +182,7 @@ pub(in crate::page::words) fn entries(words: Words, count: usize) -> String {
 pub(in crate::page::words) fn link_length(words: Words, characters: usize) -> String {
     // A character is as many in German.
     let long = words.count(characters, "Zeichen", "Zeichen");
-    // Mail programs and chats that cut links: common practice, no source.
-    if 2000 < characters {
+    if SAFE_LINK < characters {
         format!(
             "Der Link hat {long}. Manche Chats kürzen so lange Links: per Mail senden, oder allein."
         )

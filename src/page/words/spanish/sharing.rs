@@ -5,7 +5,7 @@ use skimwright::link::LinkError;
 use skimwright::offer::{Agreement, Fit};
 
 use crate::page::sharing::{AnswerTold, Handed, NoLink, ShareTo};
-use crate::page::words::about_sharing::{Holds, OfAnswer};
+use crate::page::words::about_sharing::{Holds, OfAnswer, SAFE_LINK};
 use crate::page::words::{Moment as Calendar, OfSharing, Words};
 
 pub(super) const fn text(text: OfSharing) -> &'static str {
@@ -175,8 +175,7 @@ pub(in crate::page::words) fn entries(words: Words, count: usize) -> String {
 
 pub(in crate::page::words) fn link_length(words: Words, characters: usize) -> String {
     let long = words.count(characters, "carácter", "caracteres");
-    // Mail programs and chats that cut links: common practice, no source.
-    if 2000 < characters {
+    if SAFE_LINK < characters {
         format!(
             "El enlace tiene {long}. Algunos chats cortan enlaces tan largos: envíalo por correo, o solo."
         )
